@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { type BuildStep, buildOrder } from '../../widgets/assembly/adjuster/build-order.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { stepSaid } from '../../widgets/figures/kit/build-steps.ts';
 import { valueIn } from '../support/results.ts';
 
 const RISER = [
@@ -12,7 +13,7 @@ const RISER = [
   'tip = ball 8.334 mm in 8 mm hexagon, stands 4 mm',
   'springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm',
 ];
-const BENCH = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001, mu: 0.15, kappa: 5000 };
+const BENCH = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001, mu: 0.15 };
 const adjuster = (rows: readonly string[]) => valueIn(readAdjuster(rows.join('\n')));
 const order = (rows: readonly string[], bench = BENCH) => valueIn(buildOrder(adjuster(rows), bench));
 const only = <D extends BuildStep['do']>(steps: readonly BuildStep[], name: D) =>
@@ -198,7 +199,21 @@ describe('what the lock allows on reversal', () => {
     const torque = 6 * d2 * (Math.tan(rho + lambda) + Math.tan(rho - lambda));
     const gap = (1.5 * 0.1) / (2 * Math.PI * 12);
     const give = (kappa: number) => gap + (1.5 * torque) / (2 * Math.PI * kappa);
-    expect(reverse('lock = key at 12 mm, clearance 0.1 mm')?.lock).toBeCloseTo(give(5000), 7);
+    expect(reverse('lock = key at 12 mm, clearance 0.1 mm, stiffness 5000 N·mm')?.lock).toBeCloseTo(give(5000), 7);
     expect(reverse('lock = key at 12 mm, clearance 0.1 mm, stiffness 20000 N·mm')?.lock).toBeCloseTo(give(20000), 7);
+  });
+
+  it('is not known where the row states no stiffness and no material: only the clearance is in the limit, and that is told', () => {
+    const bare = reverse('lock = key at 12 mm, clearance 0.1 mm');
+    expect(bare?.windsUnknown).toBe(true);
+    expect(bare?.lock).toBeCloseTo((1.5 * 0.1) / (2 * Math.PI * 12), 9);
+    expect(stepSaid(bare as never, adjuster(RISER), 'metric').count).toContain(
+      'wind-up of the lock besides, which is not known',
+    );
+    // Without springs nothing winds it up; with a stiffness it is in the limit.
+    expect(reverse('lock = key at 12 mm, clearance 0.1 mm', 'springs = none')?.windsUnknown).toBe(false);
+    const stated = reverse('lock = key at 12 mm, clearance 0.1 mm, stiffness 5000 N·mm');
+    expect(stated?.windsUnknown).toBe(false);
+    expect(stepSaid(stated as never, adjuster(RISER), 'metric').count).not.toContain('not known');
   });
 });

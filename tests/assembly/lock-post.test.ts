@@ -5,6 +5,8 @@ import { reach } from '../../widgets/assembly/adjuster/part.ts';
 import { ARM_WALL, postOf } from '../../widgets/assembly/adjuster/post.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { printsOf } from '../../widgets/assembly/print/own-prints.ts';
+import { partFiles } from '../../widgets/figures/part-files/part-files.ts';
+import { still } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const withLock = (row: string): string =>
@@ -87,5 +89,30 @@ describe('what holds the post', () => {
     const half = postOf(a)?.half ?? 0;
     expect(2 * half).toBeGreaterThanOrEqual(5);
     expect(Math.max(...(hole ?? []).map(([, y]) => y))).toBeCloseTo(half + 0.05, 3);
+  });
+});
+
+describe('a post of steel', () => {
+  const made = (lock: string) => {
+    const a = of(lock);
+    const print = printsOf(a)
+      .map(valueIn)
+      .find(({ name }) => name === 'post');
+    const html = valueIn(
+      still(partFiles).draw(
+        { threads: {}, values: {}, choices: {}, texts: { adjuster: withLock(lock) } } as never,
+        'metric',
+      ),
+    );
+    return { print, kinds: [...html.matchAll(/data-save="(\w+)" data-of="post"/g)].map(([, kind]) => kind) };
+  };
+  it('is a rod to cut, with drawings and no file for a printer; a printed one has both', () => {
+    const steel = made('key at 20 mm, clearance 0.1 mm, steel post 6 mm');
+    expect(steel.print).toMatchObject({ steel: true, shape: { part: { material: 'steel' } } });
+    expect(steel.kinds).toEqual(['dxf', 'svg']);
+    const printed = made('key at 20 mm, clearance 0.1 mm, post 6 mm');
+    expect(printed.print?.steel).toBeUndefined();
+    expect(printed.print?.shape).toMatchObject({ part: { material: 'plastic' } });
+    expect(printed.kinds).toEqual(['3mf', 'stl', 'dxf', 'svg']);
   });
 });

@@ -203,9 +203,9 @@ describe('the dial', () => {
     await page.keyboard.press('End');
     await settled(page);
     expect(await quantity(place, 'n').inputValue()).toBe('2');
-    expect(await words(place.locator('[data-read=travel]'))).toBe('177.5 µm');
+    expect(await words(place.locator('[data-read=travel]'))).toBe('177.4 µm');
     await units(page, 'inch');
-    expect(await words(place.locator('[data-read=travel]'))).toBe('6.988 thou');
+    expect(await words(place.locator('[data-read=travel]'))).toBe('6.986 thou');
     expect(await verdict(place)).not.toContain('µm');
   });
 });
@@ -242,18 +242,24 @@ describe('the certificate', () => {
     const sheet = await alive(page, 'certificate');
     const field = (name: string): Locator => sheet.locator(`.field[data-sym=${name}] :is(input, textarea)`);
     expect(await sentence(sheet)).toMatch(/Not stated yet: date, temperature\.$/);
+    await type(field('dated'), '3/31/2026');
+    expect(await beside(field('dated'))).toMatch(/^Read “3\/31\/2026”, which is no day; write year, month and day/);
+    // With dots, and then as it is kept.
     await type(field('dated'), '31.3.2026');
-    expect(await beside(field('dated'))).toMatch(/^Read “31\.3\.2026”, which is no day; give year, month and day/);
-    await type(field('dated'), '2026-03-31');
+    expect(await words(sheet.locator('.certificate-page'))).toContain('2026-03-31');
     await type(field('warmth'), '20,5');
     expect(await sentence(sheet)).toMatch(/Everything asked for is stated\.$/);
     expect(await words(sheet.locator('.certificate-page'))).toContain('20.5 °C');
   });
 
-  it('prints on one page', async (context) => {
+  it('prints on one page, without what a button answered', async (context) => {
     needs(context, 'as printed');
     const { page } = await visit('calibrate.html', { fresh: true });
     const sheet = await alive(page, 'certificate');
+    await sheet.locator('[data-act=passport]').click();
+    const said = sheet.locator('[data-part=said]');
+    expect(await words(said)).toMatch(/^A passport is kept with a design/);
+    expect(await said.isVisible()).toBe(true);
     // A4 less its margins, 178 mm by 261 mm.
     await page.setViewportSize({ width: 673, height: 986 });
     await beyond(page).emulateMedia({ media: 'print' });
@@ -261,6 +267,9 @@ describe('the certificate', () => {
     const box = await sheet.boundingBox();
     expect(box?.height ?? 9999).toBeLessThanOrEqual(986);
     expect(await sheet.locator('.inputs').first().isVisible()).toBe(false);
+    expect(await said.isVisible()).toBe(false);
+    // All thirteen flats of both ways are on the paper.
+    expect(await sheet.locator('.correction tbody tr:visible').count()).toBe(13);
   });
 });
 

@@ -32,7 +32,7 @@ const plate = async (page: Page, widget = 'levelling-plate'): Promise<Locator> =
   else await settled(page);
   return place;
 };
-const list = (place: Locator, name: 'feet' | 'readings' | 'rounds'): Locator =>
+const list = (place: Locator, name: 'feet' | 'readings' | 'rounds' | 'passport'): Locator =>
   place.locator(`.field[data-sym=${name}] textarea`);
 const quantity = (place: Locator, name: string): Locator => place.locator(`.field[data-sym=${name}] input`);
 const turns = async (place: Locator): Promise<string[]> =>
@@ -79,6 +79,17 @@ describe('a plate levelled by keys alone', () => {
     await page.keyboard.press('Enter');
     await settled(page);
     expect(await tilts(place)).toHaveLength(2);
+
+    // One flat is a sixth of a turn: 25 clockwise and 6 back are in the passports then, and the rounds begin anew.
+    await place.locator('[data-act=places]').click();
+    await settled(page);
+    expect(await list(place, 'passport').inputValue()).toMatch(
+      /^1, \d{4}-\d\d-\d\d: place 0 turns\n2, \d{4}-\d\d-\d\d: place 4\.1667 turns\n3, \d{4}-\d\d-\d\d: place -1 turns$/,
+    );
+    expect(await list(place, 'rounds').inputValue()).toBe('');
+    expect(await tilts(place)).toHaveLength(1);
+    expect(await turns(place)).toEqual(['leave it', '2 flats clockwise', '1 flat anticlockwise']);
+    expect(await words(place.locator('[data-part=said]'))).toMatch(/^Written into the passports, dated today\./);
   });
 
   it(
@@ -230,7 +241,7 @@ describe('the address', () => {
 });
 
 describe('bad input', () => {
-  const cases: readonly (readonly ['feet' | 'readings' | 'rounds', string, RegExp])[] = [
+  const cases: readonly (readonly ['feet' | 'readings' | 'rounds' | 'passport', string, RegExp])[] = [
     [
       'feet',
       '0, 0; 240, 0; 480, 0',

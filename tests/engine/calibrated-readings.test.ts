@@ -3,7 +3,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   calibrate,
-  correctionAt,
   fittedCurve,
   mm,
   newtons,
@@ -137,62 +136,6 @@ describe('fittedCurve', () => {
   it('has no curve for a direction that was not read', () => {
     const up = practiceReadings(FOOT, RUN).filter((r) => r.direction === 'up');
     expect(fittedCurve(valueIn(calibrate(up, { nominal: 0.0875 })), 'down')).toBeUndefined();
-  });
-});
-
-describe('correctionAt', () => {
-  const rows = (
-    [
-      [0, 0],
-      [1, 0.09],
-      [2, 0.177],
-    ] as const
-  ).map(([n, z]) => ({ turns: turns(n), reading: mm(z), direction: 'up' as const }));
-  const { corrections } = valueIn(calibrate(rows, { nominal: 0.0875 }));
-
-  it('is the table at its places and lies straight between them', () => {
-    expect(valueIn(correctionAt(corrections, 1)).correction).toBeCloseTo(0.0025, 10);
-    const half = valueIn(correctionAt(corrections, 1.5));
-    expect(half.correction).toBeCloseTo(0.00225, 10);
-    expect(half.nominal).toBeCloseTo(0.13125, 10);
-    expect(half.travel).toBeCloseTo(0.1335, 10);
-    expect(valueIn(correctionAt(corrections, 2)).travel).toBeCloseTo(0.177, 10);
-  });
-
-  it('finds its two rows in a long table, begun anywhere, and holds at its first and last place', () => {
-    // The correction at turn n is n² µm.
-    const long = Array.from({ length: 11 }, (_, i) => ({
-      turns: turns(i - 4),
-      reading: mm(0.0875 * i + 1e-3 * (i - 4) ** 2),
-      direction: 'up' as const,
-    }));
-    const table = valueIn(calibrate(long, { nominal: 0.0875 })).corrections;
-    for (let n = -4; n <= 6; n++) expect(valueIn(correctionAt(table, n)).correction * 1e3).toBeCloseTo(n * n - 16, 9);
-    // Straight between n and n + 1, a quarter of the way: n² + (2n + 1)/4.
-    for (let n = -4; n < 6; n++) {
-      const { correction, nominal } = valueIn(correctionAt(table, n + 0.25));
-      expect(correction * 1e3).toBeCloseTo(n * n + (2 * n + 1) / 4 - 16, 9);
-      expect(nominal).toBeCloseTo(0.0875 * (n + 4.25), 12);
-    }
-    // And with every other row left out, a quarter of two turns on: n² + (4n + 4)/4.
-    const sparse = table.filter(({ turns }) => turns % 2 === 0);
-    for (let n = -4; n < 6; n += 2)
-      expect(valueIn(correctionAt(sparse, n + 0.5)).correction * 1e3).toBeCloseTo(n * n + n + 1 - 16, 9);
-    expect(reasonIn(correctionAt(table, -4.1))).toContain('outside the readings, which go from −4 to 6');
-  });
-
-  it('has one place where one was read', () => {
-    const once = { turns: turns(1), reading: mm(0.095), direction: 'down' as const };
-    const table = valueIn(calibrate([...rows, once], { nominal: 0.0875 })).corrections;
-    expect(valueIn(correctionAt(table, 1, 'down')).correction).toBeCloseTo(0.0075, 12);
-  });
-
-  it('refuses a place beyond the readings and a direction that was not read', () => {
-    expect(reasonIn(correctionAt(corrections, 2.1))).toMatch(
-      /^2\.1 turns lie outside the readings, which go from 0 to 2;/,
-    );
-    expect(reasonIn(correctionAt(corrections, Number.NaN))).toMatch(/outside the readings/);
-    expect(reasonIn(correctionAt(corrections, 1, 'down'))).toMatch(/^No reading was taken on the way down/);
   });
 });
 

@@ -1,12 +1,14 @@
 /** Calibration and certificate: what is drawn, said and tabled is what the engine says. */
 
 import { describe, expect, it } from 'vitest';
+import { calibrationOf } from '../../widgets/assembly/calibration-of.ts';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { type Calibration, calibrate } from '../../widgets/engine/index.ts';
 import { calibrationFigure } from '../../widgets/figures/calibration/calibration.ts';
 import { COLUMNS, cloudOf, extremes } from '../../widgets/figures/calibration/plots.ts';
 import { certificateFigure } from '../../widgets/figures/certificate/certificate.ts';
 import { digitsFor } from '../../widgets/figures/kit/calibration-words.ts';
+import { correctionCsv } from '../../widgets/figures/kit/correction-file.ts';
 import { xAt, yAt } from '../../widgets/figures/kit/plots/frame.ts';
 import { parseReadings } from '../../widgets/input/readings-table.ts';
 import { isCarried, longestOf, TEXTS } from '../../widgets/input/texts.ts';
@@ -122,24 +124,24 @@ describe('calibration', () => {
   it('tables the corrections and sets the dial to the corrected travel', () => {
     const c = engine();
     const { rows } = still(calibrationFigure).table(shop(SHOP), 'metric');
-    expect(rows.length).toBe(c.corrections.length);
+    expect(rows.length).toBe(c.places.length);
     expect(rows[6]?.map((cell) => cell.replace(/\u00a0/g, ' '))).toEqual([
       '1',
       'up',
       '2',
       '87.50 µm',
       '88.85 µm',
-      '+1.35 µm',
+      '+1.22 µm',
     ]);
-    // Half way from flat 4 to 5: means 56.4 and 72.4 above the first, which is 64.4; nominal 65.625.
-    expect(textOf(drawn(shop(SHOP)), '[data-read=travel]')).toBe('64.40 µm');
-    expect(textOf(drawn(shop(SHOP)), '[data-read=correction]')).toBe('−1.23 µm');
+    // By the line and the wave of the fit, which the places read are within 0.2 µm of: nominal 65.625, less 1.30.
+    expect(textOf(drawn(shop(SHOP)), '[data-read=travel]')).toBe('64.32 µm');
+    expect(textOf(drawn(shop(SHOP)), '[data-read=correction]')).toBe('−1.30 µm');
     expect(
       still(calibrationFigure)
         .caption(shop(SHOP), 'metric')
         .replace(/\u00a0/g, ' '),
     ).toMatch(
-      /^52 readings give a net lead of 88\.716 µm ± 0\.089 µm a turn, with the set-up ± 0\.091 µm\. It agrees with the nominal 87\.50 µm\. At 0\.75 turns the correction is −1\.23 µm; the dial stands at 6\.44 divisions of 10 µm\.$/,
+      /^52 readings give a net lead of 88\.716 µm ± 0\.089 µm a turn, with the set-up ± 0\.091 µm\. It agrees with the nominal 87\.50 µm\. At 0\.75 turns the correction is −1\.3 µm; the dial stands at 6\.43 divisions of 10 µm\.$/,
     );
   });
 
@@ -248,8 +250,10 @@ describe('date and temperature', () => {
     expect(valueIn(TEXTS.dated.read('2026-3-1'))).toBe('2026-03-01');
     expect(valueIn(TEXTS.dated.read('2024-02-29'))).toBe('2024-02-29');
     expect(valueIn(TEXTS.dated.read(' '))).toBe('');
-    for (const text of ['2026-02-29', '31.3.2026', '2026-13-01', '2026-04-31', 'today', '1900-02-29'])
-      expect(reasonIn(TEXTS.dated.read(text))).toMatch(/which is no day; give year, month and day, like 2026-03-31\.$/);
+    for (const text of ['2026-02-29', '31.4.2026', '3/31/2026', '2026-13-01', '2026-04-31', 'today', '1900-02-29'])
+      expect(reasonIn(TEXTS.dated.read(text))).toMatch(
+        /which is no day; write year, month and day, like 2026-03-31, or day, month and year with dots, like 31\.3\.2026\.$/,
+      );
   });
 
   it('takes °C and °F within what a shop can be', () => {
@@ -275,10 +279,64 @@ describe('certificate', () => {
     expect(text).toContain('20.5 °C');
     expect(text).toContain('88.716 µm ± 0.089 µm a turn');
     expect(textOf(document, '.sheet-verdict')).toBe('Agrees with its nominal lead');
-    expect(document.querySelectorAll('.certificate-page td').length).toBe(18);
+    // Thirteen flats from home to two turns, each with its turns and both ways with their ±.
+    const rows = [...document.querySelectorAll('.correction tbody tr')].map((row) =>
+      [...row.children].map((cell) => cell.textContent ?? ''),
+    );
+    expect(rows.map(([flats]) => flats)).toEqual(Array.from({ length: 13 }, (_, i) => String(i)));
+    expect(rows.every((row) => row.length === 6)).toBe(true);
+    // Up and down differ by the hysteresis that the sheet states.
+    expect(text).toContain('hysteresis1.56 µm');
+    const number = (cell: string | undefined) => Number(cell?.replace('−', '-'));
+    for (const row of rows) expect(number(row[4]) - number(row[2])).toBeCloseTo(1.56, 1);
+    expect(rows[0]?.slice(2, 4)).toEqual(['0.00', '0.00']);
     expect(still(certificateFigure).caption(said({ dated: '2026-03-31' }), 'metric')).toMatch(
       /Not stated yet: piece, temperature, indicator, method\.$/,
     );
+  });
+});
+
+describe('the correction table of a certificate', () => {
+  const blocks = (runs: string, values: Numbers['values'] = {}) => {
+    const document = picture(valueIn(still(certificateFigure).draw(shop(runs, values), 'metric')));
+    const tables = [...document.querySelectorAll('table.correction')];
+    return {
+      text: textOf(document, '.correction-whole').replace(/\s+/g, ' '),
+      heads: tables.map((table) => table.querySelector('thead')?.textContent ?? ''),
+      rows: tables.map((table) => table.querySelectorAll('tbody tr').length),
+    };
+  };
+  const straight = (count: number, way = '') => {
+    const lines = Array.from(
+      { length: count + 1 },
+      (_, i) => `${i}; ${(14.6 * i + ((i * 7) % 5) / 10).toFixed(1)}${way}`,
+    );
+    return ['flats; reading (µm); direction', ...lines].join('\n');
+  };
+
+  it('repeats its head over every block of rows, and goes by the step of the head', () => {
+    const foot = blocks(SHOP);
+    expect(foot.rows).toEqual([7, 6]);
+    const long = blocks(straight(120, '; up'));
+    expect(long.rows).toEqual([24, 24, 24, 24, 24, 1]);
+    expect(new Set([...foot.heads, ...long.heads])).toEqual(new Set(['flatsturnsup±\u00a0Udown±\u00a0U']));
+    expect(blocks(SHOP, { k: 12 }).heads[0]).toMatch(/^points/);
+    expect(blocks(SHOP, { k: 50 }).heads[0]).toMatch(/^divisions/);
+  });
+
+  it('says that rows are left out, that a way was not read, and what it is counted from', () => {
+    expect(blocks(SHOP).text).toContain('counted from home: turn 0, reached with the turns rising');
+    expect(blocks(straight(600, '; up')).text).toMatch(/Here stands one flat in 5; the file holds every flat\./);
+    expect(blocks(straight(12, '; up')).text).toContain('No reading was taken on the way down');
+  });
+
+  it('is written to the file whole', () => {
+    const found = valueIn(calibrationOf(shop(straight(600, '; up')) as never));
+    if (found.at !== 'end') throw new Error('no calibration');
+    const lines = correctionCsv(found.calibrated).trim().split(/\r?\n/);
+    expect(lines).toHaveLength(602);
+    expect(lines[0]).toMatch(/^steps from home,turns,nominal \(µm\),correction up/);
+    expect(lines[7]).toMatch(/^6,1,87\.5,/);
   });
 });
 

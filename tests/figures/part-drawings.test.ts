@@ -7,6 +7,7 @@ import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { hatch, LETTERS, type Mark, paperDxf, paperSvg } from '../../widgets/assembly/files/paper.ts';
 import { springsOf } from '../../widgets/figures/kit/adjuster-extras.ts';
 import { assemblySheet } from '../../widgets/figures/part-drawings/assembly-sheet.ts';
+import { partDrawings } from '../../widgets/figures/part-drawings/part-drawings.ts';
 import { otherSheets } from '../../widgets/figures/part-drawings/print-sheet.ts';
 import { PAPERS } from '../../widgets/figures/part-drawings/sheet-of-paper.ts';
 import { type PaperSheet, partSheet } from '../../widgets/figures/part-drawings/sheets.ts';
@@ -309,5 +310,23 @@ describe('the title block', () => {
     expect(reasonIn(readTitleBlock('colour = red'))).toContain('number');
     expect(reasonIn(readTitleBlock('number = 1 | number = 2'))).toContain('twice');
     expect(reasonIn(readTitleBlock(`drawn = ${'x'.repeat(80)}`))).toContain('longer');
+  });
+});
+
+describe('the choice of a sheet', () => {
+  it('does not offer sheets that the adjuster has no part for, and offers all that it has', () => {
+    const absentOf = (adjuster: string) =>
+      partDrawings.absent({
+        threads: {},
+        values: {},
+        choices: { paper: 'A4 upright', sheet: 'assembly' },
+        texts: { adjuster, title: '' },
+      } as never).sheet;
+    const foot = 'base = coupling nut M10, 30 mm | turned = adapter M10 external 20 mm, 3/8-16 UNC internal 20 mm';
+    const whole = `${foot} | carried = socket screw 3/8-16 UNC, thread 25 mm, head 9.5 mm | lock = key at 22 mm, clearance 0.1 mm`;
+    expect(absentOf(whole)).toEqual(['spring', 'knob']);
+    const free = whole.replace(/lock = .*$/, 'lock = none');
+    expect(absentOf(free)).toEqual(['spring', 'arm', 'post', 'foot', 'knob']);
+    expect(absentOf('rubbish')).toEqual([]);
   });
 });

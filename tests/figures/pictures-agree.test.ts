@@ -207,10 +207,17 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
   },
   certificate: (s) => {
     const p = panel(s.document, 0);
-    const rows = s.table.rows
-      .filter((r) => r[0]?.startsWith('correction at'))
-      .map((r) => [cell(r, 0).replace(/\D*([\d.]+).*/, '$1'), cell(r, 1)]);
-    return column({ ...s, table: { head: ['', 'correction'], rows } }, 1, path(p.box, '.plot-marks .curve'), p);
+    return (['up', 'down'] as const).flatMap((way) => {
+      const rows = s.table.rows
+        .filter((r) => r[0]?.startsWith('correction at') && r[0].endsWith(way))
+        .map((r) => [cell(r, 0).replace(/\D*([\d.]+).*/, '$1'), cell(r, 1).replace(/ ± \S+/, '')]);
+      return column(
+        { ...s, table: { head: ['', 'correction'], rows } },
+        1,
+        path(p.box, `.plot-marks .curve.${way}`),
+        p,
+      );
+    });
   },
   'play-batch': (s) => {
     const bars = [...s.document.querySelectorAll('.bars rect')].map((e) => number(e, 'height'));

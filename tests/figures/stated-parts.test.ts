@@ -118,6 +118,36 @@ describe('the sheet of stated parts', () => {
     expect(valueIn(sheet(assumed)).unjudged.some(({ name }) => /clearance of the key/.test(name))).toBe(true);
   });
 
+  it('judges the preload after a year where the springs say what they lose, and names it as not judged where they do not', () => {
+    const after = (text: string) => {
+      const { checks, unjudged, groups } = valueIn(sheet(text));
+      return {
+        checks: checks.filter((c) => c.says('metric').startsWith('After a year')),
+        unjudged: unjudged.filter(({ name }) => name === 'preload after a year'),
+        force: groups.flatMap((g) => g.lines).find((l) => l.name.startsWith('force of the spring after a year')),
+        new: groups.flatMap((g) => g.lines).find((l) => l.name === 'force of the spring at the start of the stroke'),
+      };
+    };
+    const silent = after(OFF_MIDDLE);
+    expect(silent.checks).toEqual([]);
+    expect(silent.unjudged[0]?.why('metric')).toContain('write it there, as in “loses 8 %”');
+    const losing = (share: number) => after(OFF_MIDDLE.replace('at 15 mm', `at 15 mm, loses ${share} %`));
+    const little = losing(1);
+    expect(little.unjudged).toEqual([]);
+    expect(little.checks.map((c) => c.passed)).toEqual([true, true]);
+    // Read a minute after the stretch: 525 600 minutes are 5.7207 tenfold times, of which each takes 1 %.
+    const start = little.new && 'value' in little.new ? little.new.value.amount : Number.NaN;
+    const left =
+      little.force && 'value' in little.force ? [little.force.value.amount, little.force.to?.amount ?? 0] : [];
+    expect(Math.min(...left.map((f) => Math.abs(f - start * (1 - 0.01 * Math.log10(525_601)))))).toBeLessThan(1e-6);
+    // Of 18 % for each, more than all is gone.
+    for (const share of [17, 18])
+      expect(
+        losing(share).checks.some((c) => !c.passed),
+        `${share} %`,
+      ).toBe(true);
+  });
+
   it('grows with warmth by the parts, whatever length and material the fields state', () => {
     const a = read(OFF_MIDDLE);
     const warm = (text: string) => valueIn(sheet(text)).budget.fixed.find((t) => t.name === 'warmth')?.size;

@@ -9,7 +9,7 @@ import { turnText } from '../../widgets/figures/kit/levelling/order.ts';
 import { endOf, type Given, plateOf, turned, uphillEighth } from '../../widgets/figures/kit/levelling/rounds.ts';
 import { bodiesOf } from '../../widgets/figures/kit/solid/bodies.ts';
 import { roundStep } from '../../widgets/figures/kit/ticks.ts';
-import { levellingPlate } from '../../widgets/figures/levelling-plate/levelling-plate.ts';
+import { levellingPlate, withPlaces } from '../../widgets/figures/levelling-plate/levelling-plate.ts';
 import { frameOf, pixelOf, placeAt } from '../../widgets/figures/levelling-plate/plan.ts';
 import { type StandingFoot, stateOf } from '../../widgets/figures/plate-on-feet/state.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
@@ -298,6 +298,133 @@ describe('levelling-plate', () => {
         expect(drawn).not.toMatch(/NaN|Infinity|undefined/);
         expect(still(levellingPlate).caption(plate({ readings }), view)).not.toMatch(/NaN|Infinity|undefined|\?/);
       }
+  });
+});
+
+describe('the places of feet that were levelled', () => {
+  const PASSPORT = '2, 2026-03-02: lead 87 µm, place 1 turns, new grease';
+  /** Two rounds on the page: one read, one turned. */
+  const levelled = plate({ passport: PASSPORT, rounds: '0; -1; 0; 1' });
+
+  it('go into the passports, so that the next levelling counts from there', () => {
+    const state = valueIn(plateOf(levelled));
+    const stood = state.now.stands;
+    // Foot 2 began where its passport left it, the others in the middle; each has gone by its flats since.
+    const flats = state.first.levelling.moves.map((m) => m.wholeSteps);
+    expect(flats.some((m) => m !== 0)).toBe(true);
+    stood.forEach((n, i) => {
+      expect(n).toBeCloseTo((i === 1 ? 1 : 0) + (flats[i] ?? 0) / 6, 12);
+    });
+    const passport = valueIn(withPlaces(state, PASSPORT, '2026-11-27'));
+    const next = valueIn(plateOf(plate({ passport, readings: READINGS })));
+    expect(next.placed.map((p) => [p.name, p.day])).toEqual(['1', '2', '3'].map((name) => [name, '2026-11-27']));
+    next.first.stands.forEach((n, i) => {
+      expect(n).toBeCloseTo(stood[i] ?? Number.NaN, 4);
+    });
+    // What stood there stays: the lead of that day, and the note.
+    expect(passport.split('\n')[0]).toBe(PASSPORT);
+    expect(next.feet[1]?.Delta).toBeCloseTo(0.087, 9);
+  });
+
+  it('keep the day of a passport that is dated ahead of the calendar, or it would go on ruling', () => {
+    const passport = valueIn(withPlaces(valueIn(plateOf(levelled)), PASSPORT, '2026-01-01'));
+    expect(passport.split('\n')).toHaveLength(3);
+    expect(passport.split('\n')[0]).toMatch(/^2, 2026-03-02: lead 87 µm, place -?[\d.]+ turns, new grease$/);
+    expect(passport.split('\n')[0]).not.toContain('place 1 turns');
+  });
+});
+
+describe('the words on the plan', () => {
+  interface Box {
+    readonly words: string;
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  }
+  /** Boxes of all words on the plan where a pixel is so many of its units; 6.8 px a letter and 14 a line are what 13 px letters of the label face need. */
+  const boxesOf = (document: Document, scale: number): Box[] => {
+    const box = (words: string, x: number, middle: number, anchor: string): Box => {
+      const width = 6.8 * words.length * scale;
+      const left = anchor === 'middle' ? x - width / 2 : anchor === 'end' ? x - width : x;
+      return { words, left, right: left + width, top: middle - 7 * scale, bottom: middle + 7 * scale };
+    };
+    const names = [...document.querySelectorAll('.level-name')].map((e) =>
+      box(
+        plainly(e.textContent ?? ''),
+        Number(e.getAttribute('x')),
+        Number(e.getAttribute('y')) - 4,
+        e.getAttribute('text-anchor') ?? '',
+      ),
+    );
+    const marks = [...document.querySelectorAll('.handle')].flatMap((handle) => {
+      const [x, y] = shift(handle.getAttribute('transform') ?? '');
+      const number = plainly(handle.querySelector('.number')?.textContent ?? '');
+      const under = handle.querySelector('[data-under]');
+      const [, across, below] =
+        /--across:(-?[\d.]+)px;--under:(-?[\d.]+)px/.exec(under?.getAttribute('style') ?? '') ?? [];
+      return [
+        ...(number === '' ? [] : [box(number, x, y, 'middle')]),
+        box(
+          plainly(under?.textContent ?? ''),
+          x + Number(across) * scale,
+          y + Number(below) * scale,
+          under?.getAttribute('text-anchor') ?? '',
+        ),
+      ];
+    });
+    return [...names, ...marks];
+  };
+
+  it.each([
+    ['of the chapter', {}, {}],
+    ['with an indicator over each foot', { readings: '0, 0: 0; 240, 0: -84; 120, 180: 94' }, {}],
+    ['with readings close by the feet', { readings: '10, 5: 0; 232, 8: -84.55; 118, 170: 114.6; 40, 160: 94' }, {}],
+    [
+      'of a small plate',
+      { feet: '1: 0, 0; 2: 100, 0; 3: 50, 80', readings: '10, 5: 0; 90, 5: -84; 50, 70: 14' },
+      { x_g: 50, y_g: 30 },
+    ],
+    [
+      'with the weight near a foot and a reading',
+      { feet: '1: -60, -40; 2: 60, -40; 3: 0, 70', readings: '-50, -50: 0; 50, -50: 120.5; 0, 80: -33.3' },
+      { x_g: -50, y_g: -20 },
+    ],
+    ['that rises along y', { readings: '40, 20: 0; 200, 20: 2; 200, 160: 900; 40, 160: 902' }, {}],
+    ['that rises along x', { readings: '40, 20: 0; 200, 20: 900; 200, 160: 902; 40, 160: 2' }, {}],
+    [
+      'of a long plate',
+      { feet: '1: 0, 0; 2: 900, 0; 3: 450, 90', readings: '20, 20: 0; 880, 20: -84; 450, 80: 14' },
+      { x_g: 450, y_g: 30 },
+    ],
+  ] as const)('stand free of each other on a plan %s, on a wide window and on a phone', (_, texts, values) => {
+    for (const view of ['metric', 'inch'] as const)
+      for (const scale of [1, 1.8]) {
+        const document = picture(valueIn(still(levellingPlate).draw(plate(texts, values), view)));
+        const boxes = boxesOf(document, scale);
+        for (const [i, a] of boxes.entries()) {
+          expect(
+            [a.left < 0, a.right > 640, a.top < 0, a.bottom > 460],
+            `${a.words} within the plan, ${scale}`,
+          ).toEqual([false, false, false, false]);
+          for (const b of boxes.slice(i + 1))
+            expect(
+              Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 &&
+                Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1,
+              `${a.words} on ${b.words}, ${view}, ${scale}`,
+            ).toBe(false);
+        }
+      }
+  });
+
+  it('have the letter of a reading before its height where a foot covers the mark', () => {
+    const document = picture(
+      valueIn(still(levellingPlate).draw(plate({ readings: '0, 0: 0; 240, 0: -84; 20, 180: 94' }), 'metric')),
+    );
+    expect(plainly(textOf(document, '[data-handle=reading-0] [data-under]'))).toBe('a: 0 µm');
+    expect(textOf(document, '[data-handle=reading-0] [data-mark]')).toBe('');
+    expect(plainly(textOf(document, '[data-handle=reading-2] [data-under]'))).toBe('94.0 µm');
+    expect(textOf(document, '[data-handle=reading-2] [data-mark]')).toBe('c');
   });
 });
 

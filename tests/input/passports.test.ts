@@ -1,7 +1,8 @@
 /** Passports of pieces: rows as they are typed, in any order, and what of them levelling takes. */
 
 import { describe, expect, it, vi } from 'vitest';
-import { dayShown, withRow } from '../../widgets/figures/passport/passport.ts';
+import { withRow } from '../../widgets/figures/passport/passport.ts';
+import { dayIn, dayShown } from '../../widgets/input/day.ts';
 import { lastOf, readPassports, withMeasured } from '../../widgets/input/passports.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -51,6 +52,25 @@ describe('a passport', () => {
     } finally {
       vi.unstubAllEnvs();
     }
+  });
+
+  it('takes a day as ISO 8601 writes it, or with dots day first; a date that could be read two ways is none', () => {
+    for (const [text, day] of [
+      ['2026-11-03', '2026-11-03'],
+      ['2026-9-1', '2026-09-01'],
+      ['27.11.2026', '2026-11-27'],
+      ['3. 11. 2026', '2026-11-03'],
+      // 2000 was a leap year, 1900 was none.
+      ['29.2.2000', '2000-02-29'],
+      ['29.2.1900', undefined],
+      ['11.27.2026', undefined],
+      ['3/11/2026', undefined],
+      ['27.11.26', undefined],
+      ['27-11-2026', undefined],
+    ] as const)
+      expect(dayIn(text), text).toBe(day);
+    expect(valueIn(readPassports('1, 27.11.2026: lead 88.7 µm'))[0]).toMatchObject({ day: '2026-11-27', lead: 0.0887 });
+    expect(reasonIn(readPassports('1, 11/27/2026: lead 88.7 µm'))).toMatch(/year, month and day, like 2026-11-03, or/);
   });
 
   it('refuses by row and names what is wrong', () => {

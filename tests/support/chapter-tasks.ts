@@ -80,7 +80,7 @@ const one = (name: string, inputs: Record<string, number>): number => {
 /** Motion that the lock of the Riser takes on a reversal, on the card as it opens, mm. */
 const lockOnCard = (): number => {
   const riser = valueIn(readAdjuster(ADJUSTERS.get('riser') ?? ''));
-  const bench = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001, mu: 0.15, kappa: 50_000 };
+  const bench = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001, mu: 0.15 };
   const last = valueIn(buildOrder(riser, bench)).at(-1);
   if (last?.do !== 'reverse') throw new Error('the card does not end with a reversal');
   return last.lock;
@@ -725,11 +725,7 @@ export const TASKS: readonly Task[] = [
     is: () => {
       const table = valueIn(parseReadings(given('calibrate', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
       const found = valueIn(calibrate(table.rows, { nominal: mm(net(FOOT)) }));
-      return [
-        micrometres(found.lead),
-        5 / 6,
-        -micrometres(valueIn(correctionAt(found.corrections, 5 / 6, 'up')).correction),
-      ];
+      return [micrometres(found.lead), 5 / 6, -micrometres(valueIn(correctionAt(found.model, 5 / 6, 'up')).correction)];
     },
   },
   {

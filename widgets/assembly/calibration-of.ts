@@ -16,6 +16,7 @@ import {
   type Result,
   rssLeadError,
   runToEnd,
+  type SetUp,
   type Signed,
   signLead,
   type Task,
@@ -59,6 +60,7 @@ export interface Calibrated {
   readonly adjuster: Adjuster | undefined;
   /** A difference as large as this matters, mm a turn. */
   readonly matters: number;
+  readonly setUp: SetUp;
   /** Relative error of the net lead that the stated lead errors allow. */
   readonly leadError: number;
   readonly stepsPerTurn: number;
@@ -139,6 +141,7 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
       adjuster,
       leadError,
       matters: numbers.values.e_mt,
+      setUp: numbers.values,
       stepsPerTurn: work.stepsPerTurn,
       name: work.name,
     },

@@ -18,6 +18,7 @@ import { stepsOf } from '../input/dividers.ts';
 import { nextStep } from '../input/next-step.ts';
 import { longestOf, TEXTS, type TextName, textSays } from '../input/texts.ts';
 import { neighbourOf } from '../input/thread-step.ts';
+import { weightNote } from '../input/weight.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
@@ -89,8 +90,15 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     input.kind === 'text' && longestOf(input.name) > MOST_SHOWN ? longText(field, set, input.name, store) : undefined;
   if (long) box.append(long.empty);
   else field.maxLength = MOST_SHOWN;
+  /** What was said of a load in kilograms or pounds, for as long as that load stands. */
+  let weighed: { readonly value: number; readonly says: string } | undefined;
   field.addEventListener('input', () => {
-    if (!field.readOnly) store.type(set, input.name, field.value);
+    if (field.readOnly) return;
+    const { value } = field;
+    store.type(set, input.name, value);
+    const says = input.kind === 'quantity' && symbolFact(input.name).unit === 'N' ? weightNote(value) : '';
+    weighed = says === '' ? undefined : { value: Number(store.field(set, input.name)?.value), says };
+    refresh();
   });
   field.addEventListener('blur', () => store.tidy(set, input.name));
   const keyed: HTMLElement = field;
@@ -121,11 +129,13 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     element.classList.toggle('wrong', now.reason !== undefined);
     const kept = typeof now.value === 'object' ? now.value.designation : '';
     const left = input.kind === 'text' && now.reason === undefined ? TEXTS[input.name].note(String(now.value)) : '';
-    const notes = typeof now.value === 'object' ? now.value.notes.join(' ') : left;
+    // The field is left with newtons in it, of nine digits.
+    const stands = weighed && Math.abs(Number(now.value) / weighed.value - 1) < 1e-7;
+    const notes = typeof now.value === 'object' ? now.value.notes.join(' ') : stands ? weighed?.says : left;
     element.classList.toggle('partly', left !== '');
     setText(
       note,
-      now.reason === undefined ? notes : kept === '' ? goodValueKept(now.reason) : threadKept(now.reason, kept),
+      now.reason === undefined ? (notes ?? '') : kept === '' ? goodValueKept(now.reason) : threadKept(now.reason, kept),
     );
   };
   return { element, refresh };

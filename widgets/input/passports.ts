@@ -8,6 +8,7 @@
  * Rows are parted by a line break or a bar. Units out: mm, turns.
  */
 import { bad, good, type Result } from '../engine/index.ts';
+import { dayIn } from './day.ts';
 import { readNumber, readQuantity } from './quantity.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -41,14 +42,6 @@ const MOST_ROWS = 120;
 const DOUBTED: readonly Doubted[] = ['lead', 'wave', 'hysteresis'];
 const LENGTHS = [...DOUBTED, 'wear'] as const;
 
-const dayOf = (text: string): string | undefined => {
-  const [, y, m, d] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text) ?? [];
-  if (y === undefined || m === undefined || d === undefined) return undefined;
-  const date = new Date(Date.UTC(Number(y), Number(m) - 1, Number(d)));
-  const same = date.getUTCMonth() === Number(m) - 1 && date.getUTCDate() === Number(d);
-  return same && Number(y) >= 1900 ? `${y}-${m.padStart(2, '0')}-${d.padStart(2, '0')}` : undefined;
-};
-
 /** By piece, each by day; rows that were typed in any order. */
 export const readPassports = (text: string): Result<readonly Entry[]> => {
   const rows = text
@@ -70,7 +63,7 @@ export const readPassports = (text: string): Result<readonly Entry[]> => {
 const entryOf = (text: string, row: number): Result<Entry> => {
   const [, piece, when, rest = ''] = /^([^,:]{1,24}), ?([^:]{1,20}): ?(.*)$/.exec(text) ?? [];
   if (piece === undefined || when === undefined) return bad('passport-row-unread', { row, text: text.slice(0, 80) });
-  const day = dayOf(when.trim());
+  const day = dayIn(when.trim());
   if (day === undefined) return bad('passport-day', { row, text: when.trim() });
   const found: { lead?: number; wave?: number; hysteresis?: number; wear?: number; place?: number } = {};
   const doubt: Partial<Record<Doubted, number>> = {};
@@ -141,8 +134,9 @@ export const tidyPassports = (text: string): string =>
     .filter((row) => row !== '')
     .join('\n');
 
-/** What was measured on a piece on a day, in mm. */
-export type Measured = Pick<Entry, 'piece' | 'day' | 'lead' | 'wave' | 'hysteresis' | 'doubt'>;
+/** What was found on a piece on a day, in mm and turns: what it does not name is kept. */
+export type Measured = Pick<Entry, 'piece' | 'day'> &
+  Partial<Pick<Entry, 'lead' | 'wave' | 'hysteresis' | 'doubt' | 'place'>>;
 
 /** A length with its ±, in µm to a hundredth. */
 const lengthText = (name: string, length: number | undefined, half?: number): readonly string[] => {
@@ -152,7 +146,7 @@ const lengthText = (name: string, length: number | undefined, half?: number): re
     : [`${name} ${hundredths(length)}${half === undefined ? '' : ` ± ${hundredths(half)}`} µm`];
 };
 
-const rowOf = (e: Omit<Entry, 'doubt'> & Pick<Measured, 'doubt'>): string =>
+const rowOf = (e: Entry): string =>
   `${e.piece}, ${e.day}: ${[
     ...DOUBTED.flatMap((name) => lengthText(name, e[name], e.doubt[name])),
     ...(e.place === undefined ? [] : [`place ${e.place} turns`]),
@@ -160,7 +154,7 @@ const rowOf = (e: Omit<Entry, 'doubt'> & Pick<Measured, 'doubt'>): string =>
     ...(e.note === '' ? [] : [e.note]),
   ].join(', ')}`;
 
-/** The passports with what was measured: in the row of this piece and day where it has one, which keeps its place, wear and note, else in a new row. */
+/** The passports with what was found: in the row of this piece and day where it has one, which keeps what was not found anew, else in a new row. */
 export const withMeasured = (
   passports: string,
   measured: Measured,
@@ -176,6 +170,10 @@ export const withMeasured = (
   });
   const before = at < 0 ? undefined : entryOf(rows[at] ?? '', at + 1);
   const row = rowOf({
+    lead: undefined,
+    wave: undefined,
+    hysteresis: undefined,
+    doubt: {},
     place: undefined,
     wear: undefined,
     note: '',

@@ -7,6 +7,7 @@ import { TEXT_WORDS } from '#words/choices.ts';
 import { TOO_LONG_FOR_LINK, threadsLeftOut, waysLeftOut, withoutPrice } from '#words/texts.ts';
 import { bad, good, quoted, type Result, runToEnd, type Task } from '../engine/index.ts';
 import { reasonOf } from '../words/reason.ts';
+import { dayIn } from './day.ts';
 import { readDividers } from './dividers.ts';
 import { readFeet, readReadings, readRounds, readStands } from './levelling-table.ts';
 import { LONGEST_PARTS, readPartsList } from './parts-list.ts';
@@ -107,13 +108,8 @@ const oneLine = (text: string): string => (text.length <= LONGEST_TEXT ? tidied(
 const readDate = (text: string): Result<string> => {
   const typed = oneLine(text);
   if (typed === '') return good('');
-  const [, year, month, day] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(typed) ?? [];
-  const [y, m, d] = [Number(year), Number(month), Number(day)];
-  const leap = (y % 4 === 0 && y % 100 !== 0) || y % 400 === 0;
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][m - 1] ?? 0;
-  return y >= 1900 && d >= 1 && d <= days
-    ? good(`${year}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`)
-    : bad('not-a-day', { text: typed });
+  const day = dayIn(typed);
+  return day === undefined ? bad('not-a-day', { text: typed }) : good(day);
 };
 
 /** °C or °F; a bare number is °C. */

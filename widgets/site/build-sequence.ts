@@ -33,7 +33,7 @@ export const workInOrder = (name: string, adjusters: Adjusters): Result<readonly
   const adjuster = readAdjuster(text);
   if (!adjuster.ok) return adjuster;
   // Only names are taken, so what the bench can read does not matter here.
-  const steps = buildOrder(adjuster.value, { eps_A: 0, eps_C: 0, theta_h: 0.02, e_g: 0.001, mu: 0.1, kappa: 1e6 });
+  const steps = buildOrder(adjuster.value, { eps_A: 0, eps_C: 0, theta_h: 0.02, e_g: 0.001, mu: 0.1 });
   if (!steps.ok) return steps;
   const said = (of: (step: BuildStep) => boolean): string[] =>
     steps.value.filter(of).map((step) => stepSaid(step, adjuster.value, 'metric').name);

@@ -81,11 +81,16 @@ export type BuildStep =
   | { readonly do: 'stretch'; readonly springs: Springs; readonly stretch: number | undefined }
   | { readonly do: 'height'; readonly height: number }
   | { readonly do: 'turn'; readonly turns: number; readonly go: Limits; readonly stop: Stop }
-  | { readonly do: 'reverse'; readonly go: number; readonly lock: number; readonly play: number | undefined };
+  | {
+      readonly do: 'reverse';
+      readonly go: number;
+      readonly lock: number;
+      readonly play: number | undefined /** Whether the lock winds up besides, by what is not known. */;
+      readonly windsUnknown: boolean;
+    };
 
 /**
- * What bounds a reading: relative lead errors, the angle a hand sets again (rad), one reading of the indicator (mm), friction of the threads, and the
- * stiffness of the lock where the parts state none (N·mm a radian).
+ * What bounds a reading: relative lead errors, the angle a hand sets again (rad), one reading of the indicator (mm), friction of the threads.
  */
 export interface Bench {
   readonly eps_A: number;
@@ -93,7 +98,6 @@ export interface Bench {
   readonly theta_h: number;
   readonly e_g: number;
   readonly mu: number;
-  readonly kappa: number;
 }
 
 export const buildOrder = (a: Adjuster, bench: Bench): Result<readonly BuildStep[]> => {
@@ -211,31 +215,46 @@ const checksOf = (a: Adjuster, bench: Bench): Result<readonly BuildStep[]> => {
   }
   const lock = lockMotion(a, bench);
   if (!lock.ok) return lock;
-  steps.push({ do: 'reverse', go: twice + lock.value, lock: lock.value, play: leastPlay(a) });
+  steps.push({
+    do: 'reverse',
+    go: twice + lock.value.motion,
+    lock: lock.value.motion,
+    play: leastPlay(a),
+    windsUnknown: lock.value.windsUnknown,
+  });
   return good(steps);
 };
 
 /**
  * What the lock lets the tip move by on reversal, mm: the clearance of its key, and its wind-up both ways under what the springs press thread C with; the
- * work is off. A key that its torque holds to one side of the slot never crosses it.
+ * work is off. Where no stiffness of the lock is known, its wind-up is left out, and that is told. A key that its torque holds to one side of the slot never crosses it.
  */
-const lockMotion = (a: Adjuster, { mu, kappa }: Bench): Result<number> => {
+const lockMotion = (
+  a: Adjuster,
+  { mu }: Bench,
+): Result<{ readonly motion: number; readonly windsUnknown: boolean }> => {
   const { lock, springs, Delta, A, C } = a;
-  if (!C || lock.kind === 'none' || Delta === 0) return good(0);
+  if (!C || lock.kind === 'none' || Delta === 0) return good({ motion: 0, windsUnknown: false });
   const handed = handedBy(springForce(a, 0) ?? 0, springs?.between, A.thread, C.thread, mu);
   if (!handed.ok) return handed;
   const [up, down] = handed.value;
-  const angle = lockWindUp.of({
-    M_L: newtonMillimetres(Math.abs(up - down)),
-    kappa: newtonMillimetres(lockStiffnessOf(a) ?? kappa),
-  });
-  if (!angle.ok) return angle;
-  const wound = windUp.of({ h_C: plain(C.thread.h), L_C: C.thread.L, psi: angle.value.psi });
-  if (!wound.ok) return wound;
-  const both = Math.abs(wound.value.z_c);
-  if ((lock.kind !== 'key' && lock.kind !== 'post') || up * down > 0) return good(both);
+  const torque = Math.abs(up - down);
+  const kappa = lockStiffnessOf(a);
+  const windsUnknown = kappa === undefined && torque > 0;
+  const both = kappa === undefined ? good(0) : woundBy(torque, kappa, C.thread);
+  if (!both.ok) return both;
+  const total = (motion: number) => ({ motion, windsUnknown });
+  if ((lock.kind !== 'key' && lock.kind !== 'post') || up * down > 0) return good(total(both.value));
   const loose = lockSlopMotion.of({ L_C: C.thread.L, g_k: mm(lock.clearance), r_k: mm(lock.radius) });
-  return loose.ok ? good(both + loose.value.z_k) : loose;
+  return loose.ok ? good(total(both.value + loose.value.z_k)) : loose;
+};
+
+/** What the tip moves by while a lock of this stiffness winds up under this torque. */
+const woundBy = (torque: number, kappa: number, C: Thread): Result<number> => {
+  const angle = lockWindUp.of({ M_L: newtonMillimetres(torque), kappa: newtonMillimetres(kappa) });
+  if (!angle.ok) return angle;
+  const wound = windUp.of({ h_C: plain(C.h), L_C: C.L, psi: angle.value.psi });
+  return wound.ok ? good(Math.abs(wound.value.z_c)) : wound;
 };
 
 /** Torques that thread C hands the lock, turning either way, under a spring of this force. */

@@ -1,5 +1,5 @@
 /**
- * What of an adjuster is printed besides its three parts: its springs, the arm, the post and its foot that lock the carried part, a knob with its marks. Each is one solid, from which its files and its drawing are made.
+ * What of an adjuster is made besides its three parts: its springs, the arm, the post and its foot that lock the carried part, a knob with its marks. All are printed but a post of steel. Each is one solid, from which its files and its drawing are made.
  * Where the printer was not measured it prints as drawn. mm.
  */
 import { good, type Result } from '../../engine/index.ts';
@@ -17,6 +17,8 @@ export type PrintName = 'spring' | 'arm' | 'post' | 'foot' | 'knob';
 export interface Print {
   readonly name: PrintName;
   readonly count: number;
+  /** A rod cut from steel, so nothing for a printer. */
+  readonly steel?: true;
   readonly shape: { readonly plate: Plate } | { readonly part: Part };
 }
 
@@ -97,14 +99,23 @@ export const printsOf = (a: Adjuster): readonly Result<Print>[] => {
   const spring = flatFormOf(springs?.drawn?.form) && springPrint(a);
   if (spring) found.push(good({ name: 'spring', count: springs?.count ?? 1, shape: { plate: spring } }));
   const post = lock.kind === 'key' || lock.kind === 'post' ? postOf(a) : undefined;
+  const steel = post && 'steel' in lock && lock.steel === true;
+  const rod = (half: number, length: number): Result<Print> =>
+    good({
+      name: 'post',
+      count: 1,
+      shape: { part: rodPart(2 * half, length, steel ? 'steel' : 'plastic') },
+      ...(steel && { steel: true as const }),
+    });
   if (post && carried) {
     if (post.arm)
       found.push(good({ name: 'arm', count: 1, shape: { plate: armPlate(a, { ...post, arm: post.arm }, carried) } }));
     if (post.foot) {
       const { foot, half, top } = post;
       found.push(good({ name: 'foot', count: 1, shape: { plate: footPlate(post, foot) } }));
-      found.push(good({ name: 'post', count: 1, shape: { part: rodPart(2 * half, top) } }));
-    } else {
+      found.push(rod(half, top));
+    } else if (steel) found.push(rod(post.half, post.top - post.low));
+    else {
       const length = post.top - post.low - POST_FOOT;
       const stands = postPart({ hole: 2 * post.half, clearance: 0, length, screw: 0 }, AS_DRAWN);
       found.push(stands.ok ? good({ name: 'post', count: 1, shape: { part: stands.value } }) : stands);

@@ -45,12 +45,13 @@ export const capPart = (
 };
 
 /** A post that is held in a plate: a plain rod, printed or cut from one. */
-export const rodPart = (diameter: number, length: number): Part => ({
+export const rodPart = (diameter: number, length: number, material: 'plastic' | 'steel'): Part => ({
   ...printed('rod', [{ name: 'body', from: 0, to: length, r: diameter / 2, shape: 'round' }], []),
   sizes: [
     { name: 'height', value: length, stated: true, from: 0, to: length },
     { name: 'diameter', value: diameter, stated: true },
   ],
+  material,
 });
 
 /** A foot to glue or screw down, a post that slides in a hole, a bore for a screw where it has one. */

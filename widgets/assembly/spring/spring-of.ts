@@ -20,6 +20,7 @@ import {
 import type { OptionOf } from '../../input/choices.ts';
 import { type DrawnSpring, drawnLock } from '../adjuster/drawn-springs.ts';
 import { writeDrawnSprings } from '../adjuster/spring-row.ts';
+import { FIRST_READING } from './year.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -67,9 +68,6 @@ export interface Springs {
   readonly loss: number;
   readonly force: { readonly mark: number; readonly least: number; readonly most: number; readonly later: number };
 }
-
-/** The first reading of a force that is lost with time is taken a minute after it was stretched. */
-const FIRST_READING = 1 / 60;
 
 export const springsOf = ({ values: v, choices }: SpringNumbers): Result<Springs> => {
   const plastic = PLASTICS.find((p) => p.name === choices.plastic);

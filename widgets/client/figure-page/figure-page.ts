@@ -119,6 +119,12 @@ export const mountFigure = (
   const markWrong = () => {
     const idle = figure.idle(store.numbers(set));
     folds.idle(idle);
+    // What is chosen stays to be seen, whether there is anything for it or not.
+    for (const [name, options] of Object.entries(figure.absent(store.numbers(set))))
+      for (const radio of place.querySelectorAll<HTMLInputElement>(`[data-field="${name}"] input[type=radio]`)) {
+        const label = radio.closest('label');
+        if (label) label.hidden = !radio.checked && (options?.includes(radio.value) ?? false);
+      }
     const wrong =
       store.sets
         .get(set)

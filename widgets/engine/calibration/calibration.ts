@@ -24,6 +24,7 @@ import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { runToEnd, type Task } from '../kernel/task.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
 import { type Interval, intervalAbout, type LineFit, lineFit, slopeInterval, studentT } from '../numerics/line-fit.ts';
+import { correctedBy, type FittedModel, readSpans } from './fitted-model.ts';
 import type { Direction, PositionUnit, ReadingRow } from './readings.ts';
 
 declare module '../kernel/result.ts' {
@@ -38,8 +39,6 @@ declare module '../kernel/result.ts' {
     'hysteresis-one-way': { readonly direction: Direction; readonly reason: Bad };
     'wave-not-told': Record<string, never>;
     'nothing-read-twice': Record<string, never>;
-    'no-readings-that-way': { readonly direction: Direction };
-    'outside-readings': { readonly turns: number; readonly from: number; readonly to: number };
   }
 }
 
@@ -176,16 +175,17 @@ export interface Repeatability {
   readonly freedom: number;
 }
 
-export interface CorrectionRow {
+/** A place that was read, approached one way. */
+export interface PlaceRead {
   readonly turns: Turns;
   readonly direction: Direction;
   /** How many readings stand behind it. */
   readonly readings: number;
-  /** Travel by the nominal lead from the first row. */
+  /** Travel from home by the nominal lead. */
   readonly nominal: Millimetres;
-  /** Travel read, the mean at this place. */
+  /** Travel read, the mean at this place, from that at home; from the model’s where home was not read with the turns rising. */
   readonly measured: Millimetres;
-  /** To be added to the nominal travel to have the true one. */
+  /** To be added to the nominal travel, by the model. */
   readonly correction: Millimetres;
 }
 
@@ -207,7 +207,9 @@ export interface Calibration {
   readonly periodic: Determined<OncePerTurn>;
   readonly hysteresis: Determined<Hysteresis>;
   readonly repeatability: Determined<Repeatability>;
-  readonly corrections: readonly CorrectionRow[];
+  /** The fit, to be asked at any place (correction.ts). */
+  readonly model: FittedModel;
+  readonly places: readonly PlaceRead[];
 }
 
 /** Everything the readings tell about the net lead; refuses too few, too odd, or constant readings. */
@@ -250,7 +252,22 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
   yield;
   const repeatability = repeatabilityOf(places);
   yield;
-  const corrections = correctionsOf(places, nominal);
+  const asked: FittedModel = {
+    ...readSpans(rows),
+    coefficients: fit.coefficients,
+    inverse: fit.inverse,
+    gapAt,
+    waveAt,
+    slopeUnit,
+    scatter,
+    freedom: fit.freedom,
+    nominal,
+  };
+  const fitted = z.map((v, i) => v - at(fit.residuals, i));
+  const [first] = rows;
+  // What the model reads at home, by any of its places.
+  const origin = first === undefined ? 0 : at(fitted, 0) - correctedBy(asked, first.turns, first.direction).travel;
+  const placesRead = placesOf(places, asked, origin);
   yield;
   return good({
     rows,
@@ -261,7 +278,7 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
     leadInterval: leadInterval.value,
     scatter: mm(scatter),
     freedom: fit.freedom,
-    fitted: z.map((v, i) => mm(v - at(fit.residuals, i))),
+    fitted: fitted.map(mm),
     residuals: fit.residuals.map(mm),
     periodic:
       waveAt === undefined
@@ -269,7 +286,8 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
         : waveOf(fit.coefficients, fit.inverse, waveAt, scatter, fit.freedom, level, spanOf(z)),
     hysteresis,
     repeatability,
-    corrections,
+    model: asked,
+    places: placesRead,
   });
 }
 
@@ -286,51 +304,6 @@ export const fittedCurve = (c: Calibration, direction: Direction): ((n: number) 
     periodic.determined ? periodic.amplitude * Math.cos(2 * Math.PI * (n - Math.floor(n) - periodic.crest)) : 0;
   const level = at(c.fitted, first) - lead * row.turns - wave(row.turns);
   return (n) => level + lead * n + wave(n);
-};
-
-export interface Corrected {
-  /** Travel by the nominal lead from the first row of the table. */
-  readonly nominal: Millimetres;
-  /** Correction there: to be added. */
-  readonly correction: Millimetres;
-  /** True travel. */
-  readonly travel: Millimetres;
-}
-
-const parted = new WeakMap<readonly CorrectionRow[], Record<Direction, readonly CorrectionRow[]>>();
-
-/** The rows of one direction, picked out once for a table: a drag asks at every frame, of a hundred thousand rows. */
-export const correctionsIn = (table: readonly CorrectionRow[], direction: Direction): readonly CorrectionRow[] => {
-  const own = (way: Direction) => table.filter((row) => row.direction === way);
-  const both = parted.get(table) ?? { up: own('up'), down: own('down') };
-  parted.set(table, both);
-  return both[direction];
-};
-
-/** The correction between two rows of the table, taken straight from one to the next; no further than it was read. */
-export const correctionAt = (
-  corrections: readonly CorrectionRow[],
-  n: number,
-  direction: Direction = 'up',
-): Result<Corrected> => {
-  const rows = correctionsIn(corrections, direction);
-  const [first, last] = [rows[0], rows.at(-1)];
-  if (first === undefined || last === undefined) return bad('no-readings-that-way', { direction });
-  if (!(n >= first.turns && n <= last.turns))
-    return bad('outside-readings', { turns: n, from: first.turns, to: last.turns });
-  let [low, high] = [0, rows.length - 1];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (at(rows, middle).turns <= n) low = middle;
-    else high = middle;
-  }
-  const [a, b] = [at(rows, low), at(rows, high)];
-  const span = b.turns - a.turns;
-  const share = span > 0 ? (n - a.turns) / span : 0;
-  const between = (from: number, to: number) => from + share * (to - from);
-  const nominal = between(a.nominal, b.nominal);
-  const correction = between(a.correction, b.correction);
-  return good({ nominal: mm(nominal), correction: mm(correction), travel: mm(nominal + correction) });
 };
 
 /** Units that would bring the slope to the nominal lead, other than those the readings were read in. */
@@ -423,21 +396,6 @@ export const calibrationTable = (
     micrometres(row.reading),
     micrometres(at(calibration.fitted, i)),
     micrometres(at(calibration.residuals, i)),
-  ]),
-});
-
-/** The correction table likewise. */
-export const correctionTable = (
-  calibration: Calibration,
-): { readonly header: readonly string[]; readonly rows: readonly (readonly (string | number)[])[] } => ({
-  header: ['turns', 'direction', 'readings', 'nominal (µm)', 'measured (µm)', 'correction (µm)'],
-  rows: calibration.corrections.map((row) => [
-    row.turns,
-    row.direction,
-    row.readings,
-    micrometres(row.nominal),
-    micrometres(row.measured),
-    micrometres(row.correction),
   ]),
 });
 
@@ -626,33 +584,28 @@ const repeatabilityOf = (places: readonly (readonly GaugeReading[])[]): Determin
     : { determined: false, why: bad('nothing-read-twice', {}) };
 };
 
-const correctionsOf = (places: readonly (readonly GaugeReading[])[], nominal: number): readonly CorrectionRow[] => {
+const placesOf = (
+  places: readonly (readonly GaugeReading[])[],
+  model: FittedModel,
+  modelAtHome: number,
+): readonly PlaceRead[] => {
   const order = (direction: Direction) => (direction === 'up' ? 0 : 1);
+  const home = places.find(([row]) => row?.direction === 'up' && !apart(row.turns, model.home));
+  const origin = home === undefined ? modelAtHome : meanReading(home);
   // Plain loops: a logger’s table has a hundred thousand places.
-  const table: (GaugeReading & { readonly count: number })[] = [];
+  const table: PlaceRead[] = [];
   for (const group of places) {
     const [row] = group;
-    if (row !== undefined)
-      table.push({
-        turns: row.turns,
-        direction: row.direction,
-        reading: mm(meanReading(group)),
-        count: group.length,
-      });
-  }
-  table.sort((a, b) => order(a.direction) - order(b.direction) || a.turns - b.turns);
-  const [first] = table;
-  if (first === undefined) return [];
-  return table.map((row) => {
-    const travel = (row.turns - first.turns) * nominal;
-    const measured = row.reading - first.reading;
-    return {
-      turns: turns(row.turns),
+    if (row === undefined) continue;
+    const { nominal, correction } = correctedBy(model, row.turns, row.direction);
+    table.push({
+      turns: row.turns,
       direction: row.direction,
-      readings: row.count,
-      nominal: mm(travel),
-      measured: mm(measured),
-      correction: mm(measured - travel),
-    };
-  });
+      readings: group.length,
+      nominal,
+      measured: mm(meanReading(group) - origin),
+      correction,
+    });
+  }
+  return table.sort((a, b) => order(a.direction) - order(b.direction) || a.turns - b.turns);
 };

@@ -13,27 +13,20 @@
  * errors of the threads allow (lead-error.ts); comparison within their sum is common practice, no source. Whether it
  * agrees can only be told where the ± is no larger than the difference that matters. Source: JCGM 100:2008. Units: mm, rad.
  */
-import { mm, rad } from '../kernel/quantity.ts';
 import { outOfBounds } from '../kernel/relation.ts';
 import { good, type Result } from '../kernel/result.ts';
-import { combined, coverageFactor, effectiveFreedom, flat } from '../numerics/propagate.ts';
-import { abbeError, cosineErrorFace } from './calibration.ts';
+import { flat } from '../numerics/propagate.ts';
+import { expandedOf, type SetUp, type SetUpPart, setUpBounds } from './set-up.ts';
 
-export type SigningPart = 'fit' | 'gauge' | 'cosine' | 'abbe' | 'drift' | 'repeat';
+export type SigningPart = 'fit' | SetUpPart;
 
-export interface Signing {
+export interface Signing extends SetUp {
   /** Measured net lead and its standard error by the fit, mm a turn, with the degrees of freedom of that. */
   readonly lead: number;
   readonly fit: number;
   readonly freedom: number;
   /** Turns read over. */
   readonly turns: number;
-  readonly q_g: number;
-  readonly theta_i: number;
-  readonly a_o: number;
-  readonly theta_c: number;
-  readonly e_d: number;
-  readonly e_rp: number;
   /** Nominal net lead, and what the stated lead errors allow, mm a turn. */
   readonly nominal: number;
   readonly tolerance: number;
@@ -52,40 +45,15 @@ export interface Signed {
 }
 
 export const signLead = (given: Signing): Result<Signed> => {
-  const refusal =
-    outOfBounds('q_g', given.q_g) ??
-    outOfBounds('e_d', given.e_d) ??
-    outOfBounds('e_rp', given.e_rp) ??
-    outOfBounds('e_mt', given.matters);
+  const refusal = outOfBounds('e_mt', given.matters);
   if (refusal) return refusal;
-  const size = Math.abs(given.lead);
-  const over = Math.max(given.turns, 1e-9);
-  const cosine = cosineErrorFace.of({ w: mm(size), theta_i: rad(given.theta_i) });
-  if (!cosine.ok) return cosine;
-  const abbe = abbeError.of({ a_o: mm(given.a_o), theta_c: rad(given.theta_c) });
-  if (!abbe.ok) return abbe;
-  const bounds: readonly (readonly [SigningPart, number])[] = [
-    ['gauge', given.q_g * size],
-    ['cosine', cosine.value.e_c],
-    ['abbe', abbe.value.e_a / over],
-    ['drift', given.e_d / over],
-    ['repeat', (Math.SQRT2 * given.e_rp) / over],
-  ];
+  const bounds = setUpBounds(given.lead, Math.max(given.turns, 1e-9), given);
+  if (!bounds.ok) return bounds;
   const parts = [
     { name: 'fit' as SigningPart, u: given.fit, freedom: given.freedom },
-    ...bounds.map(([name, half]) => ({ name, ...flat(Math.abs(half)) })),
+    ...bounds.value.map(([name, half]) => ({ name, ...flat(half) })),
   ];
-  const u = combined(
-    parts.map(() => 1),
-    parts.map((part) => part.u),
-  );
-  const k = coverageFactor(
-    effectiveFreedom(
-      u,
-      parts.map((part) => ({ part: part.u, freedom: part.freedom })),
-    ),
-  );
-  const U = k * u;
+  const { k, U } = expandedOf(parts);
   const difference = given.lead - given.nominal;
   const verdict =
     Math.abs(difference) > U + given.tolerance ? 'differs' : U > given.matters ? 'not to be told' : 'agrees';

@@ -65,6 +65,9 @@ export interface UnitFact {
 }
 
 const INCH = 25.4;
+/** Standard acceleration of free fall, m/s² (CGPM 1901), and the pound in kilograms (1959), both exact. */
+const G = 9.80665;
+const POUND = 0.45359237;
 
 export const UNITS = {
   mm: {
@@ -95,6 +98,11 @@ export const UNITS = {
   rad: { base: 'rad', factor: 1, spellings: ['rad', 'radian', 'radians'] },
   turns: { base: 'turn', factor: 1, spellings: ['turns', 'turn', 'rev', 'revs', 'Umdrehungen', 'Umdrehung', 'Umdr.'] },
   N: { base: 'N', factor: 1, spellings: ['N', 'newton', 'newtons'] },
+  // Masses, read as what they weigh, and the units of weight: a load is known by one of these more often than by newtons.
+  kg: { base: 'N', factor: G, spellings: ['kg', 'kilogram', 'kilograms', 'kilogramme', 'kilogrammes', 'Kilogramm'] },
+  lb: { base: 'N', factor: G * POUND, spellings: ['lb', 'lbs', 'pound', 'pounds'] },
+  kgf: { base: 'N', factor: G, spellings: ['kgf', 'kp', 'kilopond'] },
+  lbf: { base: 'N', factor: G * POUND, spellings: ['lbf'] },
   N·mm: { base: 'N·mm', factor: 1, spellings: ['N·mm', 'N mm', 'Nmm'] },
   N·m: { base: 'N·mm', factor: 1e3, spellings: ['N·m', 'N m', 'Nm'] },
   MPa: { base: 'MPa', factor: 1, spellings: ['MPa', 'N/mm²', 'N/mm2'] },

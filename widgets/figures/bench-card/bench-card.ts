@@ -14,7 +14,7 @@ import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { sheetPart } from '../kit/sheet.ts';
 import { hatchings } from '../kit/svg.ts';
 
-const QUANTITIES = ['eps_A', 'eps_C', 'theta_h', 'e_g', 'mu', 'kappa'] as const;
+const QUANTITIES = ['eps_A', 'eps_C', 'theta_h', 'e_g', 'mu'] as const;
 type Given = NumbersOf<never, (typeof QUANTITIES)[number], never, 'adjuster' | 'ticked'>;
 
 const WIDTH = 220;
@@ -135,7 +135,7 @@ export const benchCard = defineFigure({
   quantities: QUANTITIES,
   texts: ['adjuster', 'ticked'],
   chief: ['adjuster', 'e_g'],
-  groups: { errors: ['eps_A', 'eps_C'], head: ['theta_h'], friction: ['mu'], lock: ['kappa'], done: ['ticked'] },
+  groups: { errors: ['eps_A', 'eps_C'], head: ['theta_h'], friction: ['mu'], done: ['ticked'] },
   state: stateOf,
   draw,
   update,
@@ -164,6 +164,7 @@ export const benchCard = defineFigure({
         to: signed(turn.go.max, view),
       },
       reverse: motion(reverse?.go ?? 0, view),
+      windsUnknown: reverse?.windsUnknown ?? false,
     });
   },
   table: (s, view) => ({

@@ -16,12 +16,9 @@ import {
   whenCalibrated,
 } from '../../assembly/calibration-of.ts';
 import {
-  at,
   type Corrected,
   calibrationTable,
   correctionAt,
-  correctionsIn,
-  correctionTable,
   good,
   mm,
   type Result,
@@ -34,6 +31,7 @@ import { numeral, type UnitView } from '../../input/format.ts';
 import { toCsv, writeReadingsTable } from '../../input/readings-table.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { correctionText, counted, findingsOf, leadText, motionText, verdictText } from '../kit/calibration-words.ts';
+import { saveCorrections } from '../kit/correction-file.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type FigureContext, type NumbersOf, type Table } from '../kit/figure.ts';
 import { legendKey } from '../kit/plots/frame.ts';
@@ -72,7 +70,7 @@ const stateOf = (numbers: Given): Result<State> => {
     at: 'end',
     c,
     n,
-    here: correctionAt(c.calibration.corrections, n),
+    here: correctionAt(c.calibration.model, n),
     asked: !isLong(numbers.texts.runs),
   });
 };
@@ -148,9 +146,8 @@ const askHtml = (c: Calibrated): string => {
 };
 
 const sliderOf = (c: Calibrated): Slider<'n'> => {
-  const up = correctionsIn(c.calibration.corrections, 'up');
-  const rows = up.length > 0 ? up : c.calibration.corrections;
-  const [min, max] = [at(rows, 0).turns, at(rows, rows.length - 1).turns];
+  const { read } = c.calibration.model;
+  const [min, max] = read.up ?? read.down ?? [0, 0];
   return { name: 'n', label: WORDS.slider, min, max, step: 1 / 24 };
 };
 
@@ -225,9 +222,9 @@ const caption = (s: State, view: UnitView): string => {
 
 const table = (s: State, view: UnitView): Table => {
   if (s.at !== 'end') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
-  const { corrections } = s.c.calibration;
-  const shown = corrections.slice(0, MOST_TABLE_ROWS);
-  const left = corrections.length - shown.length;
+  const { places } = s.c.calibration;
+  const shown = places.slice(0, MOST_TABLE_ROWS);
+  const left = places.length - shown.length;
   return {
     head: WORDS.table.head,
     rows: [
@@ -264,10 +261,8 @@ const STYLE = { separator: SEPARATOR, decimalMark: DECIMAL_MARK } as const;
 const act = (button: HTMLElement, context: Context): void => {
   const c = calibrated(context.numbers());
   if (!c) return;
-  if (button.dataset.act === 'corrections') {
-    const { header, rows } = correctionTable(c.calibration);
-    saveFile(toCsv(header, rows, STYLE), WORDS.files.corrections, CSV);
-  } else if (button.dataset.act === 'residuals') {
+  if (button.dataset.act === 'corrections') saveCorrections(c);
+  else if (button.dataset.act === 'residuals') {
     const { header, rows } = calibrationTable(c.calibration);
     saveFile(toCsv(header, rows, STYLE), WORDS.files.residuals, CSV);
   } else if (button.dataset.act === 'steps') context.set('k', Number(button.dataset.steps));

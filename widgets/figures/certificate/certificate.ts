@@ -15,14 +15,14 @@ import {
   turnsRead,
   whenCalibrated,
 } from '../../assembly/calibration-of.ts';
-import { at, correctionAt, good, type Result } from '../../engine/index.ts';
+import { good, type Result } from '../../engine/index.ts';
+import { dayShown } from '../../input/day.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { LONGEST_PASSPORTS, withMeasured } from '../../input/passports.ts';
 import { reasonOf } from '../../words/reason.ts';
 import {
   allowanceText,
-  correctionText,
   counted,
   findingsOf,
   largeBeside,
@@ -31,17 +31,11 @@ import {
   signedMotion,
   verdictText,
 } from '../kit/calibration-words.ts';
+import { saveCorrections } from '../kit/correction-file.ts';
 import { defineFigure, type FigureContext, type NumbersOf } from '../kit/figure.ts';
-import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { amount, signedAmount } from '../kit/readout.ts';
 import { sheetPart } from '../kit/sheet.ts';
-import type { Point } from '../kit/svg.ts';
-import { polyline } from '../kit/svg.ts';
-import { evenly } from '../kit/ticks.ts';
-
-/** Places of the short correction table: as many as fit the page. */
-const PLACES = 9;
-const CURVE = 120;
+import { correctionLines, correctionsHtml, correctionsOf, curvesHtml } from './corrections.ts';
 
 const QUANTITIES = ['k', 'eps_A', 'eps_C', ...SET_UP] as const;
 const STATED = ['piece', 'dated', 'warmth', 'gauge', 'method'] as const;
@@ -97,49 +91,6 @@ const travelOf = ({ adjuster }: Calibrated, low: number, high: number, view: Uni
         ],
       ];
 
-interface Place {
-  readonly n: number;
-  readonly nominal: number;
-  readonly correction: number;
-}
-
-/** The way up where it was read, else the way down. */
-const directionOf = (c: Calibrated) =>
-  c.calibration.corrections.some((row) => row.direction === 'up') ? 'up' : 'down';
-
-const placesOf = (c: Calibrated, count: number): readonly Place[] => {
-  const direction = directionOf(c);
-  const rows = c.calibration.corrections.filter((row) => row.direction === direction);
-  const chosen =
-    rows.length <= count
-      ? rows.map((row) => row.turns as number)
-      : evenly(at(rows, 0).turns, at(rows, rows.length - 1).turns, count);
-  return chosen.flatMap((n) => {
-    const here = correctionAt(c.calibration.corrections, n, direction);
-    return here.ok ? [{ n, nominal: here.value.nominal, correction: here.value.correction }] : [];
-  });
-};
-
-const curveHtml = (c: Calibrated, view: UnitView): string => {
-  const places = placesOf(c, CURVE);
-  const values = places.map((p) => p.correction);
-  const [low, high] = [Math.min(0, ...values), Math.max(0, ...values)];
-  const room = Math.max(0.08 * (high - low), 1e-5);
-  const ends = [at(places, 0).n, at(places, places.length - 1).n] as const;
-  const frame: Frame = {
-    x: ends[1] > ends[0] ? ends : [ends[0] - 1, ends[0] + 1],
-    y: [low - room, high + room],
-    unit: axisUnit(Math.max(high, -low), view),
-  };
-  const points = places.map((p): Point => [xAt(frame, p.n), yAt(frame, p.correction)]);
-  return panelHtml(
-    frame,
-    WORDS.correction.curve[directionOf(c)],
-    6,
-    `<path class="curve carried" d="${polyline(points)}"/>`,
-  );
-};
-
 /** The verdict on the lead, and with it what was found besides that is larger than what matters: a lead may agree on a jack that waves. */
 const headOf = (c: Calibrated, view: UnitView): string => {
   const verdict = WORDS.verdicts[c.signed.verdict];
@@ -194,16 +145,15 @@ const draw = (s: State, view: UnitView): string => {
   if (s.at === 'work')
     return `<p class="line" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> ${WORDS.working.note}</p>`;
   const { c } = s;
-  const places = placesOf(c, PLACES);
-  const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
+  const corrections = correctionsOf(c);
   return (
     `<div class="sheet certificate-page" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${escapeText(headOf(s.c, view))}</p></header>` +
     `<div class="certificate-columns"><section>${sheetPart('found', WORDS.found, `${list(s, results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p>`)}</section>` +
     `<section>${sheetPart('measured', WORDS.measured, list(s, givens(s, view), true))}</section></div>` +
-    `<section>${sheetPart('correction', WORDS.correction.title, `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table class="correction"><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div>`)}</section>` +
+    `<section class="correction-part">${sheetPart('correction', WORDS.correction.title, corrections === undefined ? '' : `<div class="correction-whole">${correctionsHtml(c, corrections, view)}<div class="certificate-curve">${curvesHtml(c, view)}</div></div>`)}</section>` +
     `<section class="sheet-notes"><p>${WORDS.notes}</p></section>` +
     `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>` +
-    `<p class="acts"><button type="button" class="plain" data-act="passport" data-key="certificate-passport">${WORDS.passport.write}</button> <span role="status" data-part="said"></span></p>`
+    `<p class="acts"><button type="button" class="plain" data-act="passport" data-key="certificate-passport">${WORDS.passport.write}</button><button type="button" class="plain" data-act="corrections" data-key="certificate-corrections">${WORDS.correction.save}</button> <span role="status" data-part="said"></span></p>`
   );
 };
 
@@ -229,11 +179,12 @@ const intoPassport = (
   if (!(off < 1e-6)) return WORDS.passport.otherThreads(design.name);
   const piece = markIn(numbers.texts.piece);
   if (piece === '') return WORDS.passport.noMark;
+  const undated = numbers.texts.dated === '';
   const { lead, periodic, hysteresis } = c.calibration;
   const wave = periodic.determined && periodic.significant ? 2 * periodic.amplitude : undefined;
   const written = withMeasured(design.passport, {
     piece,
-    day: numbers.texts.dated === '' ? new Date().toISOString().slice(0, 10) : numbers.texts.dated,
+    day: undated ? dayShown(new Date()) : numbers.texts.dated,
     lead: Math.abs(lead),
     wave,
     hysteresis: hysteresis.determined ? Math.abs(hysteresis.gap) : undefined,
@@ -248,7 +199,7 @@ const intoPassport = (
   const { text, row } = written.value;
   if (text.length > LONGEST_PASSPORTS) return WORDS.passport.full;
   const fault = context.keepInDesign('passport', text);
-  return fault === '' ? WORDS.passport.written(design.name, row) : fault;
+  return fault === '' ? WORDS.passport.written(design.name, row, undated) : fault;
 };
 
 const plainly = (html: string): string =>
@@ -277,15 +228,13 @@ export const certificateFigure = defineFigure({
   },
   table: (s, view) => {
     if (s.at !== 'end') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
+    const corrections = correctionsOf(s.c);
     return {
       head: WORDS.table.head,
       rows: [
         ...givens(s, view).map(([name, value]) => [name, plainly(value)]),
         ...results(s, view).map(([name, value]) => [name, value]),
-        ...placesOf(s.c, PLACES).map((p) => [
-          WORDS.table.correctionAt(numeral(p.n)),
-          correctionText(p.correction, view),
-        ]),
+        ...(corrections === undefined ? [] : correctionLines(corrections, view)),
       ],
     };
   },
@@ -294,7 +243,10 @@ export const certificateFigure = defineFigure({
   mount: (stage, context) => {
     whenCalibrated(stage, context.redraw);
     stage.addEventListener('click', ({ target }) => {
-      if (!(target instanceof Element && target.closest('[data-act=passport]'))) return;
+      const act = target instanceof Element && target.closest<HTMLElement>('[data-act]')?.dataset.act;
+      const c = act === 'corrections' ? calibrated(context.numbers()) : undefined;
+      if (c) saveCorrections(c);
+      if (act !== 'passport') return;
       const said = stage.querySelector('[data-part=said]');
       if (said) said.textContent = intoPassport(context);
     });

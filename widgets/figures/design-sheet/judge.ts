@@ -75,7 +75,6 @@ export const AT = {
 
 /** What no field of the sheet asks for. */
 export const NOT_LOOKED_AT: readonly (readonly [key: keyof typeof LINES.notLookedAt, at: string])[] = [
-  ['springOverTime', AT.years],
   ['sideLoad', AT.spring],
   ['float', AT.float],
   ['jerks', AT.hand],

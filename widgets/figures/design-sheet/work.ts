@@ -42,6 +42,7 @@ import { numeral, show } from '../../input/format.ts';
 import { type PartsList, readPartsList } from '../../input/parts-list.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { roomSays } from '../kit/spring-room-says.ts';
+import { afterYear } from './after-year.ts';
 import { type Budget, type Entry, judgeBudget, leaveBeyond } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
@@ -125,6 +126,7 @@ const sheetOf = (
   const travel = [...travelLines(state, A, C, Delta, check, wantedStroke), ...heightLines(stated, v.H_w, judge)];
   const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
+  const later = afterYear(numbers, used, stated, judge);
   const play = playLines(state, stepName, k);
   const effort = effortOf(numbers, seat.forces, stated, judge);
   const key = keyOf(stated?.lock, C, effort.handed, judge);
@@ -166,7 +168,7 @@ const sheetOf = (
       { title: WORDS.groups.motion, lines: motion },
       { title: WORDS.groups.travel, lines: travel },
       { title: WORDS.groups.fit, lines: [...fit, ...play.lines] },
-      { title: WORDS.groups.preload, lines: [...seat.lines, ...strength] },
+      { title: WORDS.groups.preload, lines: [...seat.lines, ...later, ...strength] },
       { title: WORDS.groups.effort, lines: [...effort.lines, ...key.lines] },
       { title: WORDS.groups.tip, lines: [...contact.lines, ...heat.lines] },
     ],

@@ -119,6 +119,7 @@ export const stepSaid = (step: BuildStep, adjuster: Adjuster, view: UnitView): S
           motion(step.go, view),
           step.lock > 0 ? motion(step.lock, view) : undefined,
           step.play === undefined ? undefined : motion(step.play, view),
+          step.windsUnknown,
         ),
       };
     default:

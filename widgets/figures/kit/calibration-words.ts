@@ -77,7 +77,7 @@ export const findingsOf = ({ calibration: c }: Calibrated, view: UnitView): read
     periodic.determined
       ? told(
           FINDINGS.periodic.name,
-          FINDINGS.periodic.value(m(periodic.amplitude), periodic.significant),
+          FINDINGS.periodic.value(m(periodic.amplitude), m(2 * periodic.amplitude), periodic.significant),
           FINDINGS.periodic.says({
             amplitude: m(periodic.amplitude),
             crest: numeral(periodic.crest, 2),

@@ -83,6 +83,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly groups?: Readonly<Partial<Record<GroupName, readonly NoInfer<T | Q | C | X>[]>>>;
   /** Those that change nothing here as the others stand; they are not asked for. */
   readonly idle?: (numbers: NumbersOf<T, Q, C, X>) => readonly NoInfer<T | Q | C | X>[];
+  /** Options of a choice that these numbers have nothing for; they are not offered. */
+  readonly absent?: (numbers: NumbersOf<T, Q, C, X>) => Readonly<Partial<Record<NoInfer<C>, readonly string[]>>>;
   /** Numbers that its verdict on a design rests on: where a design in use does not have them all, its tick is left away and that is said. */
   readonly decidedBy?: readonly NoInfer<T | Q | C | X>[];
   /** All that picture, caption and table need, or the sentence that says why these numbers can't be drawn. */
@@ -150,6 +152,8 @@ export interface Figure {
   readonly numbersName: string | undefined;
   /** Names of the numbers that change nothing at these. */
   readonly idle: (numbers: Numbers) => readonly string[];
+  /** Options, by the name of their choice, that these numbers have nothing for. */
+  readonly absent: (numbers: Numbers) => Readonly<Partial<Record<string, readonly string[]>>>;
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
   readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
   readonly mount: ((stage: HTMLElement, context: PageContext) => void) | undefined;
@@ -223,6 +227,7 @@ export const defineFigure = <
     numbersName: definition.numbersName,
     groups: Object.entries(definition.groups ?? {}).map(([group, names]) => ({ name: group as GroupName, names })),
     idle: (all) => definition.idle?.(numbersOf(all)) ?? [],
+    absent: (all) => definition.absent?.(numbersOf(all)) ?? {},
     at: (all, view) => {
       const numbers = numbersOf(all);
       const worked = state(numbers, view);

@@ -4,10 +4,12 @@
  */
 
 import { WORDS } from '#words/figures/levelling-plate.ts';
-import { at, type Levelling, type Place, type Tilt } from '../../engine/index.ts';
+import { at, good, type Levelling, type Place, type Result, type Tilt } from '../../engine/index.ts';
+import { dayShown } from '../../input/day.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { writeFeet, writeReadings, writeRounds } from '../../input/levelling-table.ts';
+import { LONGEST_PASSPORTS, withMeasured } from '../../input/passports.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type FigureContext, type Table } from '../kit/figure.ts';
 import { orderText, roomSentence, roomText } from '../kit/levelling/order.ts';
@@ -26,6 +28,7 @@ import {
 import { mountPull } from '../kit/pull.ts';
 import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { arrowheads, px } from '../kit/svg.ts';
+import { labelStyle } from './labels.ts';
 import {
   type Frame,
   frameOf,
@@ -37,6 +40,7 @@ import {
   lineStep,
   pixelOf,
   placeAt,
+  placedHandles,
   placeText,
   WIDTH,
 } from './plan.ts';
@@ -54,8 +58,9 @@ const newtons = (load: number): string => show(load, { shown: 'force', digits: 3
 const draw = (s: PlateState, view: UnitView): string => {
   const frame = frameOf(s);
   return (
-    `<div class="plan-view"><svg class="plate-plan" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="group" aria-label="${WORDS.plan}"><g data-ground>${groundSvg(s, frame, view)}</g>${handlesOf(
+    `<div class="plan-view"><svg class="plate-plan" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="group" aria-label="${WORDS.plan}"><g data-ground>${groundSvg(s, frame, view)}</g>${placedHandles(
       s,
+      frame,
       view,
     )
       .map((handle) => handleSvg(frame, handle, view))
@@ -64,7 +69,7 @@ const draw = (s: PlateState, view: UnitView): string => {
     `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>${WORDS.equallyHigh}<span data-part="step">${stepText(s, frame, view)}</span></li>` +
     `<li><svg viewBox="0 0 30 12" aria-hidden="true">${arrowheads('plate-key')}<path class="arrow strong rise" marker-end="url(#plate-key)" d="M1 6H28"/></svg>${WORDS.wayItRises}</li></ul></div>` +
     `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
-    `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">${WORDS.turnThem}</button><button type="button" class="plain" data-act="back" data-key="act-back">${WORDS.roundBack}</button></p></div>`
+    `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">${WORDS.turnThem}</button><button type="button" class="plain" data-act="back" data-key="act-back">${WORDS.roundBack}</button><button type="button" class="plain" data-act="places" data-key="act-places">${WORDS.places.write}</button></p><p class="line" role="status" data-part="said"></p></div>`
   );
 };
 
@@ -217,7 +222,7 @@ const update = (stage: HTMLElement, s: PlateState, view: UnitView): void => {
     if (place && place.innerHTML !== html) place.innerHTML = html;
   };
   fill('[data-ground]', groundSvg(s, frame, view));
-  for (const handle of handlesOf(s, view)) {
+  for (const handle of placedHandles(s, frame, view)) {
     const g = stage.querySelector(`[data-handle="${handle.key}"]`);
     if (!g) continue;
     const [x, y] = pixelOf(frame, handle.place);
@@ -228,6 +233,9 @@ const update = (stage: HTMLElement, s: PlateState, view: UnitView): void => {
     g.classList.toggle('is-picked', handle.key === picked.get(stage));
     fill(`[data-handle="${handle.key}"] [data-mark]`, handle.mark);
     fill(`[data-handle="${handle.key}"] [data-under]`, escapeText(handle.label));
+    const words = g.querySelector('[data-under]');
+    words?.setAttribute('style', labelStyle(handle.words));
+    words?.setAttribute('text-anchor', handle.words.anchor);
   }
   const waiting = handlesOf(s, view).find((handle) => handle.key === picked.get(stage));
   fill('[data-part="picked"]', waiting ? WORDS.picked(escapeText(waiting.says)) : '');
@@ -237,6 +245,7 @@ const update = (stage: HTMLElement, s: PlateState, view: UnitView): void => {
     stage.querySelector(`[data-act="${act}"]`)?.setAttribute('aria-disabled', String(!yes));
   able('turn', endOf(s) === undefined && s.now.order.kind !== 'too far' && s.rounds.length < MOST_ROUNDS);
   able('back', s.rounds.length > 1);
+  able('places', s.rounds.length > 1);
 };
 
 /** Puts one point of the plan at a place, to a whole millimetre where it was dragged. */
@@ -371,10 +380,37 @@ const mount = (stage: HTMLElement, context: Context): void => {
       context.type('rounds', rows.slice(0, -1).join('\n'));
       return;
     }
+    if (button.getAttribute('data-act') === 'places') {
+      const said = stage.querySelector('[data-part=said]');
+      const written = withPlaces(state.value, numbers.texts.passport, dayShown(new Date()));
+      const fits = written.ok && written.value.length <= LONGEST_PASSPORTS;
+      if (fits) {
+        // The rounds are in the places now, so they begin again, from the readings that were taken last.
+        context.type('passport', written.value);
+        context.type('readings', writeReadings(state.value.now.readings));
+        context.type('rounds', '');
+      }
+      if (said) said.textContent = fits ? WORDS.places.written : written.ok ? WORDS.places.full : reasonOf(written);
+      return;
+    }
     const next = turned(state.value, numbers.values.eps);
     if (!next.ok) return;
     context.type('rounds', [...rows, writeRounds([next.value.map((point) => point.z)])].join('\n'));
   });
+};
+
+/** The passports with the place at which each foot stands now, in turns from the middle of its stroke: where its passport left it, and every round since. */
+export const withPlaces = (s: PlateState, passports: string, day: string): Result<string> => {
+  let text = passports;
+  for (const [i, { name }] of s.feet.entries()) {
+    const place = Number(at(s.now.stands, i).toFixed(4));
+    const before = s.placed.find((p) => p.name === name)?.day ?? day;
+    // The last day rules, so a passport that is dated ahead of the calendar keeps its day.
+    const written = withMeasured(text, { piece: name, day: before > day ? before : day, place });
+    if (!written.ok) return written;
+    text = written.value.text;
+  }
+  return good(text);
 };
 
 export const levellingPlate = defineFigure({

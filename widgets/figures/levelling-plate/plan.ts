@@ -11,10 +11,22 @@ import { orderedSteps, orderLabel, orderText } from '../kit/levelling/order.ts';
 import type { PlateState } from '../kit/levelling/rounds.ts';
 import { arrowheads, type Point as Pixel, polygon, px } from '../kit/svg.ts';
 import { roundStep } from '../kit/ticks.ts';
+import {
+  coveredOf,
+  type Kind,
+  type LabelPlace,
+  labelPlaces,
+  labelStyle,
+  onWords,
+  type Standing,
+  within,
+} from './labels.ts';
 
 export const WIDTH = 640;
 export const HEIGHT = 460;
+/** Room for the names of lines over the plate, and beside it. */
 const MARGIN = 58;
+const BESIDE = 96;
 
 /** The part of the plan that is drawn, mm, and pixels for a millimetre. */
 export interface Frame {
@@ -45,7 +57,7 @@ export const frameOf = (s: PlateState): Frame => {
     right,
     bottom,
     top,
-    scale: Math.min((WIDTH - 2 * MARGIN) / (right - left), (HEIGHT - 2 * MARGIN) / (top - bottom)),
+    scale: Math.min((WIDTH - 2 * BESIDE) / (right - left), (HEIGHT - 2 * MARGIN) / (top - bottom)),
   };
 };
 
@@ -62,14 +74,42 @@ export const placeAt = (f: Frame, [px, py]: Pixel): Place => ({
 /** Something on the plan that can be moved. */
 export interface Handle {
   readonly key: string;
-  readonly kind: 'foot' | 'reading' | 'weight';
+  readonly kind: Kind;
   readonly index: number;
   readonly place: Place;
   readonly says: string;
-  /** What stands under it; over a reading in the lower half, where a foot may be near. */
+  /** What stands beside it, where nothing else does (labels.ts). */
   readonly label: string;
   readonly mark: string;
 }
+
+const READING_MARK = '<path class="mark" d="M-8 -8H8V8H-8Z"/>';
+
+/** The marks with their words where these stand free. */
+export const placedHandles = (
+  s: PlateState,
+  f: Frame,
+  view: UnitView,
+): readonly (Handle & { readonly words: LabelPlace })[] => {
+  const handles = handlesOf(s, view);
+  const pixels = handles.map(({ place }) => pixelOf(f, place));
+  const covered = coveredOf(handles, pixels);
+  const named = handles.map(
+    (handle): Handle =>
+      covered.has(handle.key)
+        ? { ...handle, label: `${WORDS.readingName(handle.index)}: ${handle.label}`, mark: READING_MARK }
+        : handle,
+  );
+  const places = labelPlaces(
+    named.map((handle, i) => ({ key: handle.key, kind: handle.kind, words: handle.label, pixel: at(pixels, i) })),
+    linesOf(s, f, view).flatMap(({ name }) => (name ? [name] : [])),
+    [WIDTH, HEIGHT],
+  );
+  return named.map((handle) => ({ ...handle, words: places.get(handle.key) ?? UNDER }));
+};
+
+/** Where nothing else stands. */
+const UNDER: LabelPlace = { across: 0, under: 22, anchor: 'middle' };
 
 export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
   ...s.now.readings.map((point, index): Handle => {
@@ -81,7 +121,7 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
       place: point,
       says: WORDS.reading(WORDS.readingName(index), read),
       label: read,
-      mark: `<path class="mark" d="M-8 -8H8V8H-8Z"/><text class="number" y="4.5" text-anchor="middle">${WORDS.readingName(index)}</text>`,
+      mark: `${READING_MARK}<text class="number" y="4.5" text-anchor="middle">${WORDS.readingName(index)}</text>`,
     };
   }),
   {
@@ -118,11 +158,11 @@ const senseArrow = (steps: number): string => {
   return `M${end(-80, 20)}A20 20 0 0 ${side > 0 ? 1 : 0} ${end(70, 20)}`;
 };
 
-export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
+export const handleSvg = (f: Frame, handle: Handle & { readonly words: LabelPlace }, view: UnitView): string => {
   const [x, y] = pixelOf(f, handle.place);
   return (
     `<g class="handle at-${handle.kind}" role="slider" tabindex="0" aria-roledescription="${WORDS.movable}" data-handle="${handle.key}" data-key="${handle.key}" aria-label="${escapeText(handle.says)}" aria-valuemin="-10000" aria-valuemax="10000" aria-valuenow="${px(handle.place.x)}" aria-valuetext="${escapeText(placeText(handle.place, view))}" transform="translate(${px(x)} ${px(y)})">` +
-    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under style="--under:${handle.kind === 'foot' ? 30 : handle.kind === 'reading' && handle.place.y < (f.bottom + f.top) / 2 ? -22 : 22}px" dy="0.35em" text-anchor="middle">${escapeText(handle.label)}</text></g>`
+    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under style="${labelStyle(handle.words)}" dy="0.35em" text-anchor="${handle.words.anchor}">${escapeText(handle.label)}</text></g>`
   );
 };
 
@@ -140,33 +180,53 @@ export const groundSvg = (s: PlateState, f: Frame, view: UnitView): string => {
   );
 };
 
-/** Lines of equal height, each named where it leaves the plate. */
-const levelLines = (s: PlateState, f: Frame, view: UnitView): string => {
+/** A line of equal height, and its name where that stands free. */
+interface Line {
+  readonly kind: '' | ' below' | ' at-nought';
+  readonly ends: readonly [Pixel, Pixel];
+  readonly name: Standing | undefined;
+}
+
+/** Lines of equal height, each named outside the edge where it leaves the plate: over the top, or beside it. */
+const linesOf = (s: PlateState, f: Frame, view: UnitView): readonly Line[] => {
   const step = lineStep(s, f, view);
   const { plane } = s.now.levelling;
-  const ends = cornersOf(f).map((place) => heightAt(plane, place));
-  const [low, high] = [Math.min(...ends), Math.max(...ends)];
-  const lines: string[] = [];
+  const heights = cornersOf(f).map((place) => heightAt(plane, place));
+  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  const [left, top] = pixelOf(f, { x: f.left, y: f.top });
+  const lines: Line[] = [];
   for (let i = Math.ceil(low / step); i <= Math.floor(high / step) && lines.length < 40; i++) {
     const crossing = levelLine(plane, i * step, f);
     if (crossing === undefined) continue;
-    const [a, b] = [pixelOf(f, crossing[0]), pixelOf(f, crossing[1])];
-    const [x, y] = a[1] < b[1] ? a : b;
-    // Outside the edge at which the line leaves: over the top, or beside it.
-    const [, top] = pixelOf(f, { x: f.left, y: f.top });
-    const [left] = pixelOf(f, { x: f.left, y: f.top });
+    const ends = [pixelOf(f, crossing[0]), pixelOf(f, crossing[1])] as const;
+    const [x, y] = ends[0][1] < ends[1][1] ? ends[0] : ends[1];
     const over = Math.abs(y - top) < 0.5;
-    const label = show(i * step, { shown: 'motion', digits: 3 }, view === 'both' ? 'metric' : view).replace(
+    const words = show(i * step, { shown: 'motion', digits: 3 }, view === 'both' ? 'metric' : view).replace(
       /\.0+(?=\D)/,
       '',
     );
-    lines.push(
-      `<path class="level${i < 0 ? ' below' : i === 0 ? ' at-nought' : ''}" d="M${px(a[0])} ${px(a[1])}L${px(b[0])} ${px(b[1])}"/>` +
-        `<text class="level-name" x="${px(over ? x : x < left + 1 ? x - 5 : x + 5)}" y="${px(over ? y - 6 : y + 4)}" text-anchor="${over ? 'middle' : x < left + 1 ? 'end' : 'start'}">${label}</text>`,
-    );
+    const name: Standing = over
+      ? { pixel: [x, y - 10], place: { across: 0, under: 0, anchor: 'middle' }, words }
+      : x < left + 1
+        ? { pixel: [x - 5, y], place: { across: 0, under: 0, anchor: 'end' }, words }
+        : { pixel: [x + 5, y], place: { across: 0, under: 0, anchor: 'start' }, words };
+    const free =
+      within(name, [WIDTH, HEIGHT]) && lines.every((line) => line.name === undefined || !onWords(line.name, name));
+    lines.push({ kind: i < 0 ? ' below' : i === 0 ? ' at-nought' : '', ends, name: free ? name : undefined });
   }
-  return lines.join('');
+  return lines;
 };
+
+const levelLines = (s: PlateState, f: Frame, view: UnitView): string =>
+  linesOf(s, f, view)
+    .map(
+      ({ kind, ends: [a, b], name }) =>
+        `<path class="level${kind}" d="M${px(a[0])} ${px(a[1])}L${px(b[0])} ${px(b[1])}"/>` +
+        (name === undefined
+          ? ''
+          : `<text class="level-name" x="${px(name.pixel[0])}" y="${px(name.pixel[1] + 4)}" text-anchor="${name.place.anchor}">${name.words}</text>`),
+    )
+    .join('');
 
 const cornersOf = (f: Frame): readonly Place[] => [
   { x: f.left, y: f.bottom },

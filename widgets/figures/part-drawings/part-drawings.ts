@@ -5,6 +5,7 @@ import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { fileName } from '../../assembly/files/file-name.ts';
 import { paperDxf, paperSvg } from '../../assembly/files/paper.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
+import { CHOICES } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
 import type { UnitView } from '../../input/format.ts';
 import { readTitleBlock } from '../../input/title-block.ts';
@@ -37,6 +38,13 @@ interface State {
   readonly all: readonly Drawn[];
 }
 
+/** The sheets that an adjuster has, by their choice, in their order. */
+const sheetsOf = (a: Adjuster): readonly string[] => [
+  'assembly',
+  ...partsOf(a).map((p) => (p.role === 'base' ? 'base' : `${p.role} part`)),
+  ...otherSheets(a).map((o) => o.name),
+];
+
 const stateOf = ({ texts, choices }: Given, view: UnitView): Result<State> => {
   const read = readAdjuster(texts.adjuster);
   if (!read.ok) return read;
@@ -58,12 +66,7 @@ const stateOf = ({ texts, choices }: Given, view: UnitView): Result<State> => {
       sheet: sheet(WORDS.sheet(i + 2 + parts.length, count), asked),
     })),
   ];
-  const called = [
-    'assembly',
-    ...parts.map((p) => (p.role === 'base' ? 'base' : `${p.role} part`)),
-    ...others.map((o) => o.name),
-  ];
-  const chosen = all[called.indexOf(choices.sheet)];
+  const chosen = all[sheetsOf(a).indexOf(choices.sheet)];
   if (!chosen) return bad('no-such-sheet', { sheet: choices.sheet });
   if (!chosen.sheet.ok) return chosen.sheet;
   return good({ adjuster: a, asked, called: chosen.name, sheet: chosen.sheet.value, all });
@@ -93,6 +96,12 @@ export const partDrawings = defineFigure({
   texts: ['adjuster', 'title'],
   setElsewhere: ['adjuster'],
   chief: ['sheet', 'paper', 'title'],
+  absent: ({ texts }) => {
+    const read = readAdjuster(texts.adjuster);
+    if (!read.ok) return { sheet: [] };
+    const there = sheetsOf(read.value);
+    return { sheet: CHOICES.sheet.options.filter((option) => !there.includes(option)) };
+  },
   state: stateOf,
   draw,
   caption: ({ called, asked, sheet }) =>

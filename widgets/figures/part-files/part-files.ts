@@ -54,7 +54,8 @@ const widest = (part: Part): number => 2 * Math.max(...part.outer.map(reach));
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 4 }, view);
 const triangles = (part: Part, { adjuster }: State): number => netOf(part, adjuster).triangles.length / 3;
 
-const KINDS = ['3mf', 'stl', 'dxf', 'svg'] as const;
+const DRAWINGS = ['dxf', 'svg'] as const;
+const KINDS = ['3mf', 'stl', ...DRAWINGS] as const;
 const buttons = (of: string, kinds: readonly string[], words: string): string =>
   kinds
     .map(
@@ -71,18 +72,18 @@ const draw = (s: State, view: UnitView): string => {
   });
   const others = printsOf(adjuster).map((print) => {
     if (!print.ok) return `<tr><td colspan="3">${escapeText(reasonOf(print))}</td></tr>`;
-    const { name, count } = print.value;
-    const words = WORDS.print[name];
+    const { name, count, steel } = print.value;
+    const words = steel ? WORDS.steelPost : WORDS.print[name];
     return `<tr><th scope="row">${escapeText(WORDS.counted(words, count))}</th><td>${escapeText(
       boxOf(print.value)
         .map((x) => size(x, view))
         .join(' × '),
-    )}</td><td>${buttons(name, KINDS, words)}</td></tr>`;
+    )}</td><td>${buttons(name, steel ? DRAWINGS : KINDS, words)}</td></tr>`;
   });
   return (
     `<div class="part-files-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${hatchings('part-files')}${partsHtml(pictureOf(adjuster, standing(adjuster, 0), frame), 'part-files')}<path class="axis" d="M${WIDTH / 2} 2V${HEIGHT - 2}"/></svg>` +
     `<div><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.title}"><table><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${[...rows, ...others].join('')}` +
-    `<tr><th scope="row">${WORDS.all}</th><td>${WORDS.together}</td><td>${buttons('all', ['dxf', 'svg'], WORDS.all)}</td></tr></tbody></table></div><p class="figure-words">${WORDS.note}</p></div></div>`
+    `<tr><th scope="row">${WORDS.all}</th><td>${WORDS.together}</td><td>${buttons('all', DRAWINGS, WORDS.all)}</td></tr></tbody></table></div><p class="figure-words">${WORDS.note}</p></div></div>`
   );
 };
 

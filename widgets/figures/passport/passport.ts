@@ -3,6 +3,7 @@ import { WORDS } from '#words/figures/passport.ts';
 import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { bad, good, leadOff, mm, type Result } from '../../engine/index.ts';
+import { dayShown } from '../../input/day.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { type Entry, readPassports } from '../../input/passports.ts';
@@ -129,10 +130,6 @@ const rowsOfWorst = (s: State): readonly ReadRow[] => {
 /** A row of a day for the last piece of the list. It has no lead yet: one that was not measured must not stand there as if it had been. */
 export const withRow = (passport: string, entries: readonly Entry[], day: string): string =>
   `${passport}\n${entries.at(-1)?.piece ?? '1'}, ${day}:`.trim();
-
-/** The day that the reader’s calendar shows, not that of Greenwich. */
-export const dayShown = (now: Date): string =>
-  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 
 export const passportFigure = defineFigure({
   name: 'passport',

@@ -20,3 +20,6 @@ export const readingsSupposed: typeof En.readingsSupposed = (unit) =>
   `Der Kopf nennt keine Einheit für die Ablesungen; ${unit} angenommen.`;
 export const columnsSupposed: typeof En.columnsSupposed = (position, reading) =>
   `Kein Kopf: Stellungen in ${position} und Ablesungen in ${reading} angenommen.`;
+
+export const weighs: typeof En.weighs = (v) =>
+  v.mass ? `${v.typed} ist eine Masse; sie wiegt ${v.newtons}, mit g = 9,80665 m/s².` : `${v.typed} sind ${v.newtons}.`;

@@ -16,3 +16,7 @@ export const readingsSupposed = (unit: string): string =>
   `The header names no unit for the readings; ${unit} supposed.`;
 export const columnsSupposed = (position: string, reading: string): string =>
   `No header: positions in ${position} and readings in ${reading} supposed.`;
+
+/** Of a load that was typed in another unit than newtons. */
+export const weighs = (v: { readonly typed: string; readonly newtons: string; readonly mass: boolean }): string =>
+  v.mass ? `${v.typed} is a mass; it weighs ${v.newtons}, by g = 9.80665 m/s².` : `${v.typed} is ${v.newtons}.`;

@@ -21,7 +21,7 @@ export interface Held {
 export const CLEAR = 5;
 const SHOWN: readonly BuildStep['do'][] = ['ball', 'ball-set', 'home', 'back', 'mark', 'lock', 'stretch', 'height'];
 /** Readings are checked on the card; the picture shows only what is put where. */
-const NO_BENCH = { eps_A: 0, eps_C: 0, theta_h: 0, e_g: 0, mu: 0.1, kappa: 1e6 };
+const NO_BENCH = { eps_A: 0, eps_C: 0, theta_h: 0, e_g: 0, mu: 0.1 };
 
 export const stepsOf = (a: Adjuster): readonly BuildStep[] => {
   const order = buildOrder(a, NO_BENCH);

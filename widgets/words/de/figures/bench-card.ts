@@ -14,7 +14,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   signed: ['Stück', 'Datum', 'zusammengebaut von', 'geprüft von'],
   caption: (v) =>
     `${v.steps} Schritte. Gewinde A wird ${v.A} Umdrehungen aus der Endlage zurückgedreht${v.C === undefined ? '' : `, Gewinde C ${v.C}`}. ` +
-    `${v.check === undefined ? 'Bis zu den Anschlägen ist kein Platz für einen ganzen Schritt; darum wird nur die Umkehr geprüft.' : `Die Messuhr lässt es gelten, wenn ${v.check.turns} ${String(v.check.turns) === '1' ? 'Umdrehung' : 'Umdrehungen'} ${v.check.clockwise ? 'im' : 'gegen den'} Uhrzeigersinn ${v.check.from} bis ${v.check.to} ${String(v.check.turns) === '1' ? 'ergibt' : 'ergeben'}.`} Eine Umkehr darf um ${v.reverse} abweichen.`,
+    `${v.check === undefined ? 'Bis zu den Anschlägen ist kein Platz für einen ganzen Schritt; darum wird nur die Umkehr geprüft.' : `Die Messuhr lässt es gelten, wenn ${v.check.turns} ${String(v.check.turns) === '1' ? 'Umdrehung' : 'Umdrehungen'} ${v.check.clockwise ? 'im' : 'gegen den'} Uhrzeigersinn ${v.check.from} bis ${v.check.to} ${String(v.check.turns) === '1' ? 'ergibt' : 'ergeben'}.`} Eine Umkehr darf um ${v.reverse}${v.windsUnknown ? ' und um die Verdrehung der Sicherung, deren Steifigkeit nicht bekannt ist,' : ''} abweichen.`,
   rows: {
     turn: 'Hubteil geht je Umdrehung um',
     from: (turns) => `nach ${turns} Umdrehungen zeigt sie mindestens`,

@@ -87,8 +87,8 @@ export const WORDS: Same<typeof En.WORDS> = {
   reverse: {
     name: 'Umkehren und ablesen.',
     text: 'Komm von beiden Seiten zum Strich und vergleiche. Ausschuss heißt hier: Eine Flanke liegt nicht an. Suche, was reibt, und spanne die Federn weiter.',
-    count: (go, lock, play) =>
-      `gut: höchstens ${go}${lock === undefined ? '' : `, davon ${lock} für die Verdrehsicherung`}${play === undefined ? '' : `; das Spiel beider Gewinde allein ist ${play} oder mehr`}`,
+    count: (go, lock, play, windsUnknown) =>
+      `gut: höchstens ${go}${lock === undefined ? '' : `, davon ${lock} für die Verdrehsicherung`}${windsUnknown ? ', und dazu die Verdrehung der Sicherung selbst, die nicht bekannt ist: Nenne in ihrer Zeile Stift und Werkstoff oder ihre Steifigkeit' : ''}${play === undefined ? '' : `; das Spiel beider Gewinde allein ist ${play} oder mehr`}`,
   },
   plain: {
     clean: {

@@ -67,5 +67,5 @@ export const WORDS: Same<typeof En.WORDS> = {
     directions: { up: 'hin', down: 'zurück' },
     more: (places) => `und ${places} weitere Stellen, die „Korrekturtabelle speichern“ enthält`,
   },
-  files: { corrections: 'korrekturtabelle.csv', residuals: 'ablesungen-mit-abweichungen.csv' },
+  files: { residuals: 'ablesungen-mit-abweichungen.csv' },
 };

@@ -3,6 +3,13 @@ import { spokenNumber } from '../../../engine/index.ts';
 import type * as En from '../../en/figures/certificate.ts';
 import type { Same } from '../../same.ts';
 
+/** Mehrzahl der Schritte. */
+const STEPS: Readonly<Record<string, string>> = {
+  Fläche: 'Flächen',
+  Skalenteil: 'Skalenteile',
+  Zwölftel: 'Zwölftel',
+};
+
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Kalibrierschein',
   caption: (v) =>
@@ -10,7 +17,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   table: {
     head: ['Zeile', 'Wert'],
     noneYet: { head: ['Zeile'], row: 'noch keine' },
-    correctionAt: (turns) => `Korrektur bei ${turns} Umdrehungen`,
+    correctionAt: (turns, way) => `Korrektur bei ${turns} Umdrehungen, ${way === 'up' ? 'Hinweg' : 'Rückweg'}`,
   },
   noReadings: 'Noch gibt es nichts zu unterschreiben: Die Kalibrierung oben hat keine Ablesungen deines Entwurfs.',
   working: {
@@ -36,9 +43,20 @@ export const WORDS: Same<typeof En.WORDS> = {
   correction: {
     title: 'Korrektur, zur Sollbewegung zu addieren',
     table: 'Korrekturen',
-    turns: 'Umdrehungen',
-    row: 'Korrektur',
-    curve: { up: 'Korrektur, auf dem Hinweg', down: 'Korrektur, auf dem Rückweg' },
+    steps: (step) => STEPS[step] ?? step,
+    turns: 'Umdr.',
+    up: 'Hinweg',
+    down: 'Rückweg',
+    curve: 'Korrektur',
+    says: (unit, home) =>
+      `In ${unit}. Nach der Anpassung, gezählt vom Anfang: Umdrehung ${home}, erreicht mit steigender Umdrehungszahl. Der Hinweg hat steigende, der Rückweg fallende Umdrehungen. U ist die erweiterte Unsicherheit, 95 %.`,
+    thinned: (every) => `Von je ${every} Schritten steht hier einer; die Datei hält alle.`,
+    oneWay: {
+      up: 'Auf dem Rückweg wurde nicht abgelesen; dort steht nichts.',
+      down: 'Auf dem Hinweg wurde nicht abgelesen; dort steht nichts.',
+    },
+    untold: (why) => `Für einen Weg steht nichts, weil sich die Umkehrspanne nicht finden lässt: ${why}`,
+    save: 'Korrekturtabelle als CSV sichern',
   },
   notes:
     'Das ± neben der Steigung ist das der Anpassung, 95 % nach Student. Das gesamte ± nimmt hinzu, was zu Messuhr, Messbolzen, Drift und Wiederholung angegeben ist, nach dem Fortpflanzungsgesetz (JCGM 100), als Grenzen, die nicht voneinander abhängen. Es gilt für dieses Stück, über diese Umdrehungen, wie es an jenem Tag war.',
@@ -51,7 +69,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     otherThreads: (design) =>
       `Die Gewinde hier sind nicht die des Entwurfs in Gebrauch, „${design}“: Nichts wurde geschrieben.`,
     full: 'Die Pässe dieses Entwurfs sind voll: Sichere den Entwurf in eine Datei und nimm die ältesten Zeilen heraus.',
-    written: (design, row) => `In die Pässe von „${design}“ geschrieben: ${row}`,
+    written: (design, row, undated) =>
+      `In die Pässe von „${design}“ geschrieben: ${row}.${undated ? ' Der Schein nennt kein Datum, also wurde das heutige genommen: Nenne das der Ablesungen, und schreibe noch einmal, falls es ein anderes ist.' : ''}`,
   },
   stated: { piece: 'Stück', dated: 'Datum', warmth: 'Temperatur', gauge: 'Messuhr', method: 'Verfahren' },
   notStated: 'nicht angegeben',

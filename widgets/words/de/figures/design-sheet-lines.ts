@@ -63,6 +63,14 @@ export const LINES: Same<typeof En.LINES> = {
       'lets go': 'öffnet sich',
     },
   },
+  afterYear: {
+    name: 'Vorspannung nach einem Jahr',
+    why: 'nach dem Anteil, den die Feder verliert, wird nicht gefragt; nenne die Teile, mit ihm in der Zeile der Federn',
+    notInRow:
+      'die Zeile der Federn sagt nicht, was sie verlieren: schreibe es dazu, wie in „loses 8 %“ für jede zehnfache Zeit',
+    check: (verdict) => `Nach einem Jahr: ${verdict}`,
+    force: (loss) => `Kraft der Feder nach einem Jahr, bei ${loss} Verlust für jede zehnfache Zeit`,
+  },
   effort: {
     effort: 'Kraftaufwand',
     forcesUnknown: 'nicht gerechnet, weil die Kräfte auf die Gewinde nicht bekannt sind',
@@ -149,10 +157,6 @@ export const LINES: Same<typeof En.LINES> = {
   },
 
   notLookedAt: {
-    springOverTime: {
-      name: 'Kraftverlust der Feder mit der Zeit',
-      why: 'nach verlorenem Anteil und Zeit wird nicht gefragt',
-    },
     sideLoad: { name: 'Seitenlast und Reibung der Führung', why: 'danach wird nicht gefragt' },
     float: { name: 'seitliches Spiel der Spitze', why: 'nach der Höhe der Spitze wird nicht gefragt' },
     jerks: {

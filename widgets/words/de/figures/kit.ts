@@ -35,6 +35,7 @@ const found = (v: Whole): string =>
   `Die gemessene Nettosteigung ist ${v.lead} ± ${v.U} je Umdrehung mit allem vom Aufbau, ${v.off} ${v.below ? 'unter' : 'über'} dem Sollwert ${v.nominal}`;
 
 export const FINDINGS: Same<typeof En.FINDINGS> = {
+  correctionFile: 'korrekturtabelle.csv',
   lead: (lead, uncertainty) => `${lead} ± ${uncertainty} je Umdrehung`,
   verdict: {
     agrees: (v) =>
@@ -57,7 +58,8 @@ export const FINDINGS: Same<typeof En.FINDINGS> = {
   },
   periodic: {
     name: 'periodischer Fehler',
-    value: (amplitude, significant) => `±${amplitude}${significant ? '' : ', nicht mehr als Streuung'}`,
+    value: (amplitude, whole, significant) =>
+      `${amplitude} nach jeder Seite (${whole} von Berg zu Tal)${significant ? '' : ', nicht mehr als Streuung'}`,
     says: (v) =>
       `Der periodische Fehler, einmal je Umdrehung, ist ${v.amplitude} nach jeder Seite, am höchsten bei ${v.crest} einer Umdrehung${
         v.significant ? '' : '; das ist nicht mehr, als Streuung allein gäbe'

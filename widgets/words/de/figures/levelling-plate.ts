@@ -33,6 +33,13 @@ export const WORDS: Same<typeof En.WORDS> = {
   weight: 'Gewicht',
   foot: (name, order) => `Fuß ${name}, ${order}`,
   picked: (what) => `${what}: Tippe auf die neue Stelle, oder noch einmal darauf, um es zu lassen.`,
+  places: {
+    write: 'In die Pässe schreiben, wo die Füße stehen',
+    full: 'Die Pässe sind voll: Nimm ihre ältesten Zeilen heraus.',
+    written:
+      'In die Pässe geschrieben, mit dem heutigen Datum. Die Runden sind in den Stellen enthalten; sie beginnen neu mit den letzten Ablesungen.',
+  },
+
   equallyHigh: 'gleich hoch; gestrichelt: unter null; ',
   lineEvery: (height) => `eine Linie alle ${height}`,
   wayItRises: 'Richtung, in der sie ansteigt',

@@ -13,6 +13,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   check: '10 mm',
   part: (role, kind) => `${PARTS[role]}: ${partKind(kind)}`,
   print: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', foot: 'Fußplatte des Stifts', knob: 'Drehknopf' },
+  steelPost: 'Stift aus Stahl: abgelängt, nicht gedruckt',
   counted: (what, count) => (count > 1 ? `${what}, ${count} Stück` : what),
   all: 'alle Teile',
   together: 'Schnitt, zusammengebaut',

@@ -23,7 +23,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     'gemessene Steigung',
     'neben seinen Gewinden',
     'seit dem ersten',
-    'Welle',
+    'Welle, von Berg zu Tal',
     'Hysterese',
     'Stelle',
     'Verschleiß',

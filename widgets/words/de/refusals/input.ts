@@ -60,7 +60,8 @@ export const INPUT = {
 
   'note-too-long': ({ characters, most }) =>
     `Gelesen: ${characters} Zeichen; ${most} passen höchstens auf das Blatt: Sage es kürzer.`,
-  'not-a-day': ({ text }) => `Gelesen: ${quoted(text)}, das kein Tag ist; gib Jahr, Monat und Tag, wie 2026-03-31.`,
+  'not-a-day': ({ text }) =>
+    `Gelesen: ${quoted(text)}, das kein Tag ist; schreibe Jahr, Monat und Tag, wie 2026-03-31, oder Tag, Monat und Jahr mit Punkten, wie 31.3.2026.`,
   'not-a-temperature': ({ text }) =>
     `Gelesen: ${quoted(text)}; gib die Temperatur des Teils von −20 °C bis 60 °C, wie 20,5 °C oder 69 °F.`,
 

@@ -15,7 +15,7 @@ export const PASSPORTS: typeof En.PASSPORTS = {
   'passport-row-unread': ({ row, text }) =>
     `Zeile ${row} der Pässe: gelesen ${quoted(inGerman('passport', text))}; schreibe eine wie 1, 2026-11-03: Steigung 88,7 µm, neues Fett.`,
   'passport-day': ({ row, text }) =>
-    `Zeile ${row} der Pässe: gelesen ${quoted(text)} als Tag; schreibe ihn als Jahr, Monat und Tag, wie 2026-11-03.`,
+    `Zeile ${row} der Pässe: gelesen ${quoted(text)} als Tag; schreibe ihn als Jahr, Monat und Tag, wie 2026-11-03, oder als Tag, Monat und Jahr mit Punkten, wie 3.11.2026.`,
   'passport-value': ({ row, field, why }, reasonOf) =>
     `Zeile ${row} der Pässe, ${FIELDS[field] ?? field}: ${reasonOf(why)}`,
   'passport-lead': ({ row }) =>

@@ -16,9 +16,10 @@ export const WORDS = {
       | { readonly turns: string; readonly clockwise: boolean; readonly from: string; readonly to: string }
       | undefined;
     readonly reverse: string;
+    readonly windsUnknown: boolean;
   }) =>
     `${v.steps} steps. Thread A is backed out ${v.A} turns from home${v.C === undefined ? '' : `, thread C ${v.C}`}. ` +
-    `${v.check === undefined ? 'There is no room for a whole step to either stop, so only the reversal is checked.' : `The indicator passes it if ${v.check.turns} ${String(v.check.turns) === '1' ? 'turn' : 'turns'} ${v.check.clockwise ? 'clockwise' : 'anticlockwise'} ${String(v.check.turns) === '1' ? 'reads' : 'read'} ${v.check.from} to ${v.check.to}.`} A reversal may differ by ${v.reverse}.`,
+    `${v.check === undefined ? 'There is no room for a whole step to either stop, so only the reversal is checked.' : `The indicator passes it if ${v.check.turns} ${String(v.check.turns) === '1' ? 'turn' : 'turns'} ${v.check.clockwise ? 'clockwise' : 'anticlockwise'} ${String(v.check.turns) === '1' ? 'reads' : 'read'} ${v.check.from} to ${v.check.to}.`} A reversal may differ by ${v.reverse}${v.windsUnknown ? ', and by the wind-up of the lock, whose stiffness is not known' : ''}.`,
   rows: {
     turn: 'carried part moves, a turn',
     from: (turns: string) => `after ${turns} turns it reads at least`,

@@ -94,8 +94,8 @@ export const WORDS = {
   reverse: {
     name: 'Reverse and read.',
     text: 'Come to the scribed line from both sides and compare. A no-go here means that a flank is not seated: look for what rubs, and stretch the springs further.',
-    count: (go: string, lock: string | undefined, play: string | undefined) =>
-      `go: ${go} at most${lock === undefined ? '' : `, of which the lock takes ${lock}`}${play === undefined ? '' : `; the play of both threads alone is ${play} or more`}`,
+    count: (go: string, lock: string | undefined, play: string | undefined, windsUnknown: boolean) =>
+      `go: ${go} at most${lock === undefined ? '' : `, of which the lock takes ${lock}`}${windsUnknown ? ', and the wind-up of the lock besides, which is not known: state its post and material, or its stiffness, in its row' : ''}${play === undefined ? '' : `; the play of both threads alone is ${play} or more`}`,
   },
   plain: {
     clean: {

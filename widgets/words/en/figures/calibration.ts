@@ -72,5 +72,5 @@ export const WORDS = {
     more: (places: string) => `and ${places} more places, which “Save the correction table” holds`,
   },
   /** Names of the files that are saved. */
-  files: { corrections: 'correction-table.csv', residuals: 'readings-with-residuals.csv' },
+  files: { residuals: 'readings-with-residuals.csv' },
 };

@@ -7,7 +7,7 @@ export const WORDS = {
   table: {
     head: ['line', 'value'],
     noneYet: { head: ['line'], row: 'none yet' },
-    correctionAt: (turns: string) => `correction at ${turns} turns`,
+    correctionAt: (turns: string, way: 'up' | 'down') => `correction at ${turns} turns, ${way}`,
   },
   noReadings: 'There is nothing to sign yet: the calibration above has no readings of your design.',
   working: {
@@ -35,9 +35,20 @@ export const WORDS = {
   correction: {
     title: 'Correction, to be added to the nominal motion',
     table: 'Corrections',
+    steps: (step: string) => `${step}s`,
     turns: 'turns',
-    row: 'correction',
-    curve: { up: 'Correction, on the way up', down: 'Correction, on the way down' },
+    up: 'up',
+    down: 'down',
+    curve: 'Correction',
+    says: (unit: string, home: string) =>
+      `In ${unit}. By the fit, counted from home: turn ${home}, reached with the turns rising. Up is with the turns rising, down with the turns falling. U is the expanded uncertainty, 95 %.`,
+    thinned: (every: string, step: string) => `Here stands one ${step} in ${every}; the file holds every ${step}.`,
+    oneWay: {
+      up: 'No reading was taken on the way down, so nothing stands there.',
+      down: 'No reading was taken on the way up, so nothing stands there.',
+    },
+    untold: (why: string) => `For one way nothing stands, since the lost motion can’t be told: ${why}`,
+    save: 'Save the correction table as CSV',
   },
   notes:
     'The ± beside the lead is that of the fit, 95 % by Student’s t. The whole ± adds what is stated of indicator, plunger, drift and repeat, by the law of propagation (JCGM 100), as bounds that do not depend on each other. It holds for this piece, over these turns, as it was on that day.',
@@ -50,7 +61,8 @@ export const WORDS = {
     otherThreads: (design: string) =>
       `The threads here are not those of the design in use, “${design}”: nothing was written.`,
     full: 'The passports of this design are full: save the design to a file, and take its oldest rows out.',
-    written: (design: string, row: string) => `Written into the passports of “${design}”: ${row}`,
+    written: (design: string, row: string, undated: boolean) =>
+      `Written into the passports of “${design}”: ${row}.${undated ? ' The sheet states no date, so today’s was taken: state the date of the readings, and write again if that is another.' : ''}`,
   },
   /** What the reader states, and what is said where nothing is. */
   stated: { piece: 'piece', dated: 'date', warmth: 'temperature', gauge: 'indicator', method: 'method' },

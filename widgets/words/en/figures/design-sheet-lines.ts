@@ -72,6 +72,15 @@ export const LINES = {
     },
   },
 
+  afterYear: {
+    name: 'preload after a year',
+    why: 'the share that the spring loses is not asked for; state the parts, with it in the row of the springs',
+    notInRow:
+      'the row of the springs does not say what they lose: write it there, as in “loses 8 %” for each tenfold time',
+    check: (verdict: string) => `After a year: ${verdict}`,
+    force: (loss: string) => `force of the spring after a year, losing ${loss} for each tenfold time`,
+  },
+
   effort: {
     effort: 'effort',
     forcesUnknown: 'not computed, since the forces on the threads are not known',
@@ -165,7 +174,6 @@ export const LINES = {
 
   /** What no field of the sheet asks for. */
   notLookedAt: {
-    springOverTime: { name: 'loss of the spring’s force over time', why: 'share lost and time are not asked for' },
     sideLoad: { name: 'side load, and friction of the guide', why: 'they are not asked for' },
     float: { name: 'sideways play of the tip', why: 'height of the tip is not asked for' },
     jerks: {

@@ -45,6 +45,7 @@ const found = (v: Whole): string =>
 
 /** What a calibration found, as its figure and its certificate say it. */
 export const FINDINGS = {
+  correctionFile: 'correction-table.csv',
   lead: (lead: string, uncertainty: string) => `${lead} ± ${uncertainty} a turn`,
   verdict: {
     agrees: (v: Whole) => `${found(v)}: it agrees within that ± and the stated lead error of ${v.stated}.`,
@@ -69,7 +70,8 @@ export const FINDINGS = {
   },
   periodic: {
     name: 'periodic error',
-    value: (amplitude: string, significant: boolean) => `±${amplitude}${significant ? '' : ', no more than scatter'}`,
+    value: (amplitude: string, whole: string, significant: boolean) =>
+      `${amplitude} to either side (${whole} crest to trough)${significant ? '' : ', no more than scatter'}`,
     says: (v: { readonly amplitude: string; readonly crest: string; readonly significant: boolean }) =>
       `The periodic error, once per turn, is ${v.amplitude} to either side, furthest up at ${v.crest} of a turn${
         v.significant ? '' : ', which is no more than scatter alone would give'

@@ -53,6 +53,13 @@ export const WORDS = {
   foot: (name: string, order: string) => `Foot ${name}, ${order}`,
   picked: (what: string) => `${what}: tap its new place, or tap it again to leave it.`,
 
+  places: {
+    write: 'Write where the feet stand into their passports',
+    full: 'The passports are full: take their oldest rows out.',
+    written:
+      'Written into the passports, dated today. The rounds are counted into the places, so they begin again with the last readings.',
+  },
+
   equallyHigh: 'equally high; dashed: below zero; ',
   lineEvery: (height: string) => `a line every ${height}`,
   wayItRises: 'direction in which it rises',

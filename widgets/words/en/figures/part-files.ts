@@ -10,6 +10,7 @@ export const WORDS = {
   part: (role: keyof typeof PARTS, kind: string) => `${PARTS[role]}: ${kind}`,
   /** What is printed besides the parts. */
   print: { spring: 'spring', arm: 'arm on the post', post: 'post', foot: 'plate that holds the post', knob: 'knob' },
+  steelPost: 'post, a steel rod: cut, not printed',
   counted: (what: string, count: number) => (count > 1 ? `${what}, ${count} of them` : what),
   all: 'all parts',
   together: 'section, put together',

@@ -14,7 +14,17 @@ export const WORDS = {
     lead: (piece: string) => `measured lead of piece ${piece}`,
     off: (piece: string) => `piece ${piece} off its threads`,
   },
-  head: ['day', 'measured lead', 'off its threads', 'since first', 'wave', 'hysteresis', 'place', 'wear', 'note'],
+  head: [
+    'day',
+    'measured lead',
+    'off its threads',
+    'since first',
+    'wave, crest to trough',
+    'hysteresis',
+    'place',
+    'wear',
+    'note',
+  ],
   caption: (
     pieces: number,
     worst: { readonly piece: string; readonly lead: string; readonly off: string; readonly day: string } | undefined,

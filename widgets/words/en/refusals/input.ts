@@ -52,7 +52,8 @@ export const INPUT = {
 
   'note-too-long': ({ characters, most }) =>
     `Read ${characters} characters; ${most} are the most that fit the sheet: say it shorter.`,
-  'not-a-day': ({ text }) => `Read ${quoted(text)}, which is no day; give year, month and day, like 2026-03-31.`,
+  'not-a-day': ({ text }) =>
+    `Read ${quoted(text)}, which is no day; write year, month and day, like 2026-03-31, or day, month and year with dots, like 31.3.2026.`,
   'not-a-temperature': ({ text }) =>
     `Read ${quoted(text)}; give the temperature of the part from −20 °C to 60 °C, like 20.5 °C or 69 °F.`,
 

@@ -13,7 +13,7 @@ export const PASSPORTS: RefusalWords<
   'passport-row-unread': ({ row, text }) =>
     `Row ${row} of the passports: read ${quoted(text)}; write one like 1, 2026-11-03: lead 88.7 µm, new grease.`,
   'passport-day': ({ row, text }) =>
-    `Row ${row} of the passports: read ${quoted(text)} as a day; write it as year, month and day, like 2026-11-03.`,
+    `Row ${row} of the passports: read ${quoted(text)} as a day; write it as year, month and day, like 2026-11-03, or day, month and year with dots, like 3.11.2026.`,
   'passport-value': ({ row, field, why }, reasonOf) => `Row ${row} of the passports, ${field}: ${reasonOf(why)}`,
   'passport-lead': ({ row }) =>
     `Row ${row} of the passports: a measured lead is above 0 and below 120 mm; give one within that.`,
