@@ -26,7 +26,7 @@ export const ROOM_NAMES: Same<typeof En.ROOM_NAMES> = {
   some: 'Platz für einige Zeilen',
   much: 'Platz für eine Zeichnung',
 };
-export const LARGE_PRINT = 'große Schrift';
+export const LARGE_PRINT = 'große Schrift für alle';
 export const PRINT_GRID = 'Antwortraster drucken';
 export const PRINT_METHOD = 'Rechenwege drucken';
 export const KEY_ON_ONE = 'Lösungen klein, in zwei Spalten: eine Seite je Lernendem';
@@ -87,7 +87,11 @@ export const SIGN_OFF: Same<typeof En.SIGN_OFF> = {
 };
 export const rigFor: typeof En.rigFor = (student) => `Aufbau: ${student}`;
 export const RIG_HEAD: typeof En.RIG_HEAD = (unit) =>
-  `Ein gerechnetes Stellelement mit einem versteckten Fehler, auf der Prüfbank unter einem Werkstück von 20 N. Seine Messuhr zeigt, in ${unit}, bei jeder Fläche:`;
+  `Ein gerechnetes Stellelement mit einem versteckten Fehler, seine Basis ist eingespannt. Das Werkstück, ein Gewicht von 20 N, steht auf seiner Spitze. Eine Messuhr über der Spitze zeigt, in ${unit}, bei jeder Fläche:`;
+export const RIG_WAYS =
+  'Jeder Weg beginnt eine Zehntelumdrehung oder mehr vor seiner ersten Fläche, damit der tote Gang vor der ersten Ablesung aufgenommen ist.';
+export const RIG_QUARTERS =
+  'Eine zweite Messuhr berührt die Spitze von der Seite. Sie wurde auf null gestellt, bevor das Werkstück aufgesetzt war. Dann wurde das Werkstück abgenommen und die Umdrehung über der Spitze noch einmal abgelesen, hinauf und hinunter.';
 export const LAB_FACTS: Same<typeof En.LAB_FACTS> = [
   'Gemessene Bewegung einer Umdrehung:',
   'Toter Gang:',
@@ -100,14 +104,14 @@ export const FOUND_BY_FIT = 'Durch Anpassung gefunden';
 export const QUARTERS_NAME: typeof En.QUARTERS_NAME = (unit) => `Eine Umdrehung in Vierteln, in ${unit}`;
 export const QUARTER_HEADS: Same<typeof En.QUARTER_HEADS> = [
   'Umdrehungen',
-  'Quer zur Spitze, mit Werkstück',
-  'Längs, ohne Werkstück, hinauf',
-  'Längs, ohne Werkstück, hinunter',
+  'Von der Seite, mit Werkstück',
+  'Über der Spitze, ohne Werkstück, hinauf',
+  'Über der Spitze, ohne Werkstück, hinunter',
 ];
 export const rigChecks: typeof En.rigChecks = (v) => [
   `Ein Endmaß von ${v.is} unter der Messuhr zeigt ${v.reads}.`,
-  `Eine Hand hielt das Stellelement zehn Minuten lang. Die Ablesung wanderte um ${v.drift}.`,
-  `Mit dem Werkstück hin und zurück gedreht, steht der Bleistiftstrich am Hubteil um ${v.line} daneben.`,
+  `Eine Hand hielt das Stellelement zehn Minuten lang, ohne dass gedreht wurde. Die Ablesung wanderte um ${v.drift}.`,
+  `Am Hubteil läuft ein Bleistiftstrich hinunter. Nachdem der Kopf mit dem Werkstück hin und zurück gedreht wurde, steht er um ${v.line} daneben.`,
 ];
 export const LAB_PAIRS = 'Paare in der Klasse, eines je Zeile: Gewinde A + Gewinde C. Jeder bekommt eines davon.';
 export const SET_LAB = 'Labor stellen';

@@ -27,7 +27,7 @@ export const gridColumn = (number: number): string => `${number}`;
 
 export const LOOK = 'On the sheets';
 export const ROOM_NAMES = { none: 'no room to work', some: 'room for some lines', much: 'room for a drawing' } as const;
-export const LARGE_PRINT = 'large print';
+export const LARGE_PRINT = 'large print for all';
 export const PRINT_EMPTY_GRID = 'Print the empty grid';
 export const PRINT_GRID = 'Print the answer grid';
 export const PRINT_METHOD = 'Print how it is worked';
@@ -88,7 +88,12 @@ export const SIGN_OFF = {
 };
 export const rigFor = (student: string): string => `Rig: ${student}`;
 export const RIG_HEAD = (unit: string): string =>
-  `A computed jack with one hidden fault, on the bench with the work of 20 N on it. Its indicator shows, in ${unit}, at each flat:`;
+  `A computed jack with one hidden fault. Its base is clamped. The work, a weight of 20 N, stands on its tip. An indicator over the tip shows, in ${unit}, at each flat:`;
+/** Under the flats, and over the quarters. */
+export const RIG_WAYS =
+  'Each way begins a tenth of a turn or more beyond its first flat, so that what is lost on reversal is taken up before the first reading.';
+export const RIG_QUARTERS =
+  'A second indicator touches the tip from the side. It was set to zero before the work was put on. Then the work was taken off, and the turn was read over the tip again, up and down.';
 export const LAB_FACTS = [
   'Measured motion of a turn:',
   'Lost motion:',
@@ -99,7 +104,12 @@ export const HIDES = 'Hides';
 export const RIG_GIVEN = 'Given to the rig';
 export const FOUND_BY_FIT = 'Found by the fit';
 export const QUARTERS_NAME = (unit: string): string => `One turn by quarters, in ${unit}`;
-export const QUARTER_HEADS = ['Turn', 'Across the tip, work on', 'Along, work off, up', 'Along, work off, down'];
+export const QUARTER_HEADS = [
+  'Turns',
+  'From the side, with the work on',
+  'Over the tip, with the work off, up',
+  'Over the tip, with the work off, down',
+];
 /** What is found at the bench without turning, each as it is printed. */
 export const rigChecks = (v: {
   readonly is: string;
@@ -108,8 +118,8 @@ export const rigChecks = (v: {
   readonly line: string;
 }): readonly string[] => [
   `A gauge block of ${v.is} under the indicator reads ${v.reads}.`,
-  `A hand held the jack for ten minutes. The reading went by ${v.drift}.`,
-  `Turned on and back with the work on, the pencil line on the carried part stands ${v.line} off.`,
+  `A hand held the jack for ten minutes, and nothing was turned. The reading went by ${v.drift}.`,
+  `A pencil line runs down the carried part. After the head was turned on and back with the work on, the line stands ${v.line} aside.`,
 ];
 export const LAB_PAIRS = 'Pairs in the class, one a line: thread A + thread C. Each student gets one of them.';
 export const SET_LAB = 'Set the lab';
