@@ -1,12 +1,14 @@
 /** The work of a class beside its papers: marking, a teacher’s own exercises, the lab and its rigs, the plan of a course, pairs for the project. */
 
 import { describe, expect, it } from 'vitest';
-import { planSays } from '#words/classroom.ts';
+import { planSays, RIG_COLUMNS } from '#words/classroom.ts';
 import { benchOf } from '../../widgets/assembly/bench/hidden-fault.ts';
 import { calibrate } from '../../widgets/engine/index.ts';
 import { gridCsv } from '../../widgets/exercises/answer-grid.ts';
+import { csvRow } from '../../widgets/exercises/csv-row.ts';
 import { answerText } from '../../widgets/exercises/exercise.ts';
-import { FLATS, labOf, PLACES, readLabPairs } from '../../widgets/exercises/lab.ts';
+import { FLATS, labOf, labPairOf, PLACES, readLabPairs } from '../../widgets/exercises/lab.ts';
+import { readingsByStudent } from '../../widgets/exercises/lab-class.ts';
 import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../widgets/exercises/lab-html.ts';
 import { judgeTable, labVerdict, typedTable } from '../../widgets/exercises/lab-typed.ts';
 import { answersOf, cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
@@ -290,6 +292,41 @@ describe('the lab', () => {
     expect(judged([...up, ...down].map(([flat, read, way]) => [flat, read, other(way)])).swapped).toBe(true);
     expect(judged(up.map(([flat, read, way]) => [flat, 1.5 * read + (flat % 2), way])).verdict).toBe('differs');
   });
+  it('takes the readings of a whole class in one table, name first, and those of one student without', () => {
+    const [ada, ben] = [labs[0], labs[1]];
+    if (!ada || !ben) throw new Error('no labs');
+    const roster = [ada.student, 'Zoë', ben.student];
+    const csv = [RIG_COLUMNS, ...rigRows(ada, 'metric'), ...rigRows(ben, 'inch')].map(csvRow).join('\r\n');
+    const typed = readingsByStudent(csv, roster);
+    expect(typed?.students.map(({ student }) => student)).toEqual([ada.student, ben.student]);
+    expect(typed?.unknown).toEqual([]);
+    for (const [i, lab] of [ada, ben].entries()) {
+      expect(valueIn(labPairOf(pairs, '7B', lab.student, '1'))).toEqual(lab.pair);
+      const table = valueIn(typedTable(typed?.students[i]?.text ?? '', 'µm'));
+      expect(valueIn(judgeTable(table, lab.pair.Delta)).lead).toBeCloseTo(lab.found ?? Number.NaN, 4);
+    }
+    // As a class types it: without units, a name written a little otherwise, and one that is on no roster.
+    const byHand = readingsByStudent('zoe; 0; 0; up\nZoë; 1; 14.6; up\nTom; 1; 14.6; up', roster);
+    expect(byHand).toEqual({ students: [{ student: 'Zoë', text: '0; 0; up\n1; 14.6; up' }], unknown: ['Tom'] });
+    expect(readingsByStudent('0; 0; up\n1; 14.6; up', roster)).toBeUndefined();
+    expect(readingsByStudent('', roster)).toBeUndefined();
+  });
+  it('stands on two sheets, on four in large print, and each says how many there are', () => {
+    const [lab] = labs;
+    if (!lab) throw new Error('no lab');
+    const heading = { classCode: '7B', version: '1' };
+    for (const [large, sheets] of [
+      [false, 2],
+      [true, 4],
+    ] as const) {
+      const html = labSheet(lab, heading, 'metric', large);
+      expect(html.match(/class="paper-page"/g)).toHaveLength(sheets);
+      expect(html.match(/Page \d of \d/g)).toEqual(
+        Array.from({ length: sheets }, (_, i) => `Page ${i + 1} of ${sheets}`),
+      );
+      expect(html.includes('data-large')).toBe(large);
+    }
+  });
   it('prints sheet, rig and key without a number that is none', () => {
     const heading = { classCode: '7B', version: '1' };
     for (const lab of labs.slice(0, 8))
@@ -364,6 +401,12 @@ describe('pairs for the project', () => {
     // By hand: M5×0.8 less M4×0.7 is 0.1.
     const [tenth] = valueIn(projectPairs(0.1, 'metric'));
     expect([tenth?.A.designation, tenth?.C.designation].sort()).toEqual(['M4×0.7', 'M5×0.8']);
+  });
+  it('of one net lead begin with coarse threads and with the longest stroke', () => {
+    // Coarse pitches of ISO 261: M8×1.25, M10×1.5, M12×1.75, M14×2, M16×2; the three pairs of neighbours differ by a quarter.
+    const names = valueIn(projectPairs(0.25, 'metric')).map((r) => [r.A.designation, r.C.designation].sort().join());
+    expect(names.slice(0, 4)).toContain('M10×1.5,M12×1.75');
+    for (const name of names.slice(0, 3)) expect(name).not.toContain('M4');
   });
   it('are of sizes that a shop has taps of, and are said to be far off where they are', () => {
     for (const wanted of [0.05, 0.1, 0.25, 0.5])

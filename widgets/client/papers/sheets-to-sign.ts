@@ -63,10 +63,12 @@ const projectOnPaper = (part: Element): HTMLElement => {
   return whole;
 };
 
+/** A quarter of a millimetre: what neighbouring sizes of one system of threads give. */
+const FIRST_LEAD = '250 µm';
 const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
 
 export const mountProject = (place: HTMLElement): void => {
-  const wanted = lineField('project-lead', WANTED_LEAD, '87.5 µm');
+  const wanted = lineField('project-lead', WANTED_LEAD, FIRST_LEAD);
   const taps = oneOf('project-taps', WHICH_TAPS, TAPS, 'metric', (name) => TAPS_NAMES[name]);
   const said = status();
   const shown = make('div', { class: 'table-scroll', tabindex: '0', role: 'region', 'aria-label': PAIRS_FOR_PROJECT });

@@ -123,7 +123,7 @@ export const PRINT_LAB_KEY = 'Drucken, was sie verstecken';
 export const RIGS_AS_CSV = 'Ablesungen aller Aufbauten als CSV';
 export const OPEN_RIG = 'Die Ablesungen des ersten Aufbaus im Kapitel über Kalibrierung (ein neuer Tab)';
 export const TYPED_READINGS =
-  'Ablesungen einer Person, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; auf oder ab, zum Beispiel 1; 14,6; auf';
+  'Ablesungen, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; auf oder ab, zum Beispiel 1; 14,6; auf. Von einer ganzen Klasse mit dem Namen davor: Ada; 1; 14,6; auf';
 export const READINGS_IN = 'Ablesungen ohne Einheit sind in';
 export const RIG_COLUMNS: Same<typeof En.RIG_COLUMNS> = ['Name', 'Fläche', 'Ablesung', 'Einheit', 'Richtung'];
 export const readingsJudged: typeof En.readingsJudged = (v) =>
@@ -139,7 +139,34 @@ export const readingsJudged: typeof En.readingsJudged = (v) =>
     ...(v.wave === undefined ? [] : [`Einmal je Umdrehung weicht die Bewegung um ± ${v.wave} ab.`]),
   ].join(' ');
 export const OPEN_READINGS = 'Diese Ablesungen im Kapitel über Kalibrierung (ein neuer Tab)';
-export const TYPED_PAIR = 'Das Paar, zu dem sie gehören';
+export const TYPED_PAIR =
+  'Wessen sie sind: ein Name der Liste, oder ein Paar. Nicht gefragt, wo jede Zeile einen Namen hat';
+export const AS_ON_SHEET = 'der Einheit des Blatts';
+export const LAB_VERDICTS: Same<typeof En.LAB_VERDICTS> = {
+  agrees: 'stimmt überein',
+  differs: 'stimmt nicht überein',
+  'too rough': 'sagt nichts',
+};
+export const classJudged: typeof En.classJudged = (students, refused, unknown, missing) =>
+  [
+    `Die Ablesungen von ${students === 1 ? 'einer Person' : `${students} Lernenden`} sind beurteilt.`,
+    ...(refused === 0 ? [] : [`Die von ${refused} weiteren konnten es nicht werden; die Tabelle sagt, warum.`]),
+    ...(unknown.length === 0 ? [] : [`Nicht auf der Liste oben: ${unknown.join(', ')}.`]),
+    ...(missing.length === 0 ? [] : [`Auf der Liste, ohne Ablesungen: ${missing.join(', ')}.`]),
+  ].join(' ');
+export const CLASS_READINGS = 'Ablesungen der Klasse';
+export const READINGS_SAY = 'Was die Ablesungen sagen';
+export const CLASS_READINGS_CSV = 'Diese Ergebnisse als CSV';
+export const CLASS_READINGS_HEADS: Same<typeof En.CLASS_READINGS_HEADS> = [
+  'Name',
+  'Paar',
+  'Bewegung einer Umdrehung, µm',
+  '±, µm',
+  'Nach Entwurf, µm',
+  'Urteil',
+  'Umkehrspiel, µm',
+  'Was die Ablesungen sagen',
+];
 export const JUDGE_READINGS = 'Diese Ablesungen beurteilen';
 export const FIRST_LAB = 'Erstes Laborblatt, Aufbau und Lösung';
 

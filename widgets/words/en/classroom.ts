@@ -131,7 +131,7 @@ export const PRINT_LAB_KEY = 'Print what they hide';
 export const RIGS_AS_CSV = 'Readings of all rigs as CSV';
 export const OPEN_RIG = 'The readings of the first rig in the chapter on calibration (a new tab)';
 export const TYPED_READINGS =
-  'Readings of one student, as typed from the sheet, one a line: flat; reading; up or down, for example 1; 14.6; up';
+  'Readings as typed from the sheet, one a line: flat; reading; up or down, for example 1; 14.6; up. Of a whole class, with the name before: Ada; 1; 14.6; up';
 export const READINGS_IN = 'Readings without a unit are in';
 export const RIG_COLUMNS = ['Student', 'Flat', 'Reading', 'Unit', 'Direction'] as const;
 /** What a fit says of one student’s readings, each as it is printed. */
@@ -157,7 +157,35 @@ export const readingsJudged = (v: {
     ...(v.wave === undefined ? [] : [`Once a turn the motion is off by ± ${v.wave}.`]),
   ].join(' ');
 export const OPEN_READINGS = 'These readings in the chapter on calibration (a new tab)';
-export const TYPED_PAIR = 'The pair they are of';
+export const TYPED_PAIR = 'Whose they are: a student of the roster, or a pair. Not asked where each line has a name';
+export const AS_ON_SHEET = 'the unit of the student’s sheet';
+export const LAB_VERDICTS = { agrees: 'agrees', differs: 'does not agree', 'too rough': 'tells nothing' } as const;
+/** Of a class’s readings: students that were judged, those that were not, and names that no student has. */
+export const classJudged = (
+  students: number,
+  refused: number,
+  unknown: readonly string[],
+  missing: readonly string[],
+): string =>
+  [
+    `The readings of ${students === 1 ? 'one student' : `${students} students`} are judged.`,
+    ...(refused === 0 ? [] : [`Those of ${refused} more could not be; the table says why.`]),
+    ...(unknown.length === 0 ? [] : [`Not on the roster above: ${unknown.join(', ')}.`]),
+    ...(missing.length === 0 ? [] : [`On the roster, without readings: ${missing.join(', ')}.`]),
+  ].join(' ');
+export const CLASS_READINGS = 'Readings of the class';
+export const READINGS_SAY = 'What the readings say';
+export const CLASS_READINGS_CSV = 'These results as CSV';
+export const CLASS_READINGS_HEADS = [
+  'Student',
+  'Pair',
+  'Motion of a turn, µm',
+  '±, µm',
+  'By design, µm',
+  'Verdict',
+  'Lost motion, µm',
+  'What the readings say',
+] as const;
 export const JUDGE_READINGS = 'Judge these readings';
 export const FIRST_LAB = 'First lab sheet, rig and key';
 
