@@ -275,6 +275,15 @@ describe('the lab', () => {
       // A thousandth of a thou is the last digit of the sheet.
       expect(fits[0]).toBeCloseTo(fits[2] ?? Number.NaN, 4);
     }
+    // A place said as an angle or in turns is that, and no flat of that number.
+    for (const text of [
+      '0°; 0; up\n60°; 14.6; up\n120 deg; 29.2; up\n180º; 43.8; up',
+      '0 turns; 0; up\n0.5 turns; 43.8; up\n1 turn; 87.5; up',
+    ])
+      expect(valueIn(judgeTable(valueIn(typedTable(text, 'µm')), 0.0875)).lead).toBeCloseTo(0.0875, 3);
+    expect(reasonIn(typedTable('0; 0; up\n60°; 14.6; up\n2; 29; up', 'µm'))).toMatch(
+      /^Line 3 .* flats, an earlier one in degrees/,
+    );
     expect(reasonIn(typedTable('0; 0 µm; up\n1; 0.8 thou; up', 'µm'))).toMatch(/Line 2 .* thou, an earlier one in µm/);
   });
   it('is not told to agree where a slip of the pen leaves no lead to tell, and the slip is named', () => {
