@@ -465,12 +465,7 @@ describe('the page of class material', () => {
     await page.locator('[data-classwork=project] table').waitFor({ state: 'attached' });
     for (const size of ['A4', 'Letter'] as const) {
       await page.getByRole('button', { name: 'Print the project' }).click();
-      expect(
-        await page
-          .locator('[data-kind=project] tr')
-          .filter({ hasText: '9 Write up' })
-          .count(),
-      ).toBe(1);
+      expect(await page.locator('[data-kind=project] tr').filter({ hasText: '9 Write up' }).count()).toBe(1);
       expect((await print(page, size)).length, size).toBe(2);
       await page.getByRole('button', { name: 'Print the safety sheet' }).click();
       expect((await print(page, size)).length, size).toBe(1);
@@ -516,6 +511,28 @@ describe('the page of class material', () => {
     await save.click();
     await settled(page);
     expect(await words(row.locator('.verdict'))).toContain('potato');
+  });
+
+  it('has a teacher’s own exercises again after a reload, and the papers that were set with them', async () => {
+    const page = await open('', { fresh: true });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+    });
+    const part = page.locator('[data-classwork=own]');
+    await part.locator('.own-list > details > summary').first().click();
+    await part.locator('.own-row input[type=checkbox]').first().click();
+    expect(await words(part.locator('> .verdict'))).toMatch(/^1 exercise is left out, 0 are changed/);
+    expect(await set(page, 'Ada')).toMatch(/^One paper is set/);
+    const bank = await words(page.locator('.papers-bank'));
+    await page.reload();
+    await page.locator('.papers[data-papers] > .papers-preview .paper').first().waitFor({ state: 'attached' });
+    expect(await words(page.locator('.papers-bank'))).toBe(bank);
+    expect(await status(page)).toMatch(/^One paper is set/);
+    const again = page.locator('[data-classwork=own]');
+    await again.locator('.own-list > details > summary').first().click();
+    await again.locator('.own-row input[type=checkbox]').first().check();
+    expect(await words(again.locator('> .verdict'))).toBe('All exercises are as the chapters have them.');
+    expect(await words(page.locator('.papers-bank'))).toBe(`Question bank ${BANK.version}.`);
   });
 
   it('mixes exercises of all chapters, never two of one chapter running', async () => {

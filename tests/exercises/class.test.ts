@@ -12,7 +12,7 @@ import { readingsByStudent } from '../../widgets/exercises/lab-class.ts';
 import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../widgets/exercises/lab-html.ts';
 import { judgeTable, labVerdict, typedTable } from '../../widgets/exercises/lab-typed.ts';
 import { answersOf, cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
-import { edited, editOf, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
+import { edited, editOf, fitting, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
 import { choose, setPaper } from '../../widgets/exercises/paper.ts';
 import { type CourseChapter, planCourse, withNeeds } from '../../widgets/exercises/plan.ts';
 import { farOff, projectPairs } from '../../widgets/exercises/project-pairs.ts';
@@ -215,6 +215,19 @@ describe('an exercise as a teacher wants it', () => {
   ] as const)
     it(`with ${what} is refused with a sentence`, () =>
       expect(reasonIn(edited(exercise, { ...as, ...change }))).toMatch(says));
+  it('takes of a file what fits this bank, names the rest, and counts a change taken back by hand as none', () => {
+    const file = {
+      hidden: [exercise.id, 'gone-long-ago'],
+      marks: { [exercise.id]: 1, 'gone-too': 3 },
+      edits: { [exercise.id]: as, other: as },
+    };
+    const { own, unfit } = fitting(BANK, file);
+    expect(own).toEqual({ hidden: [exercise.id], marks: {}, edits: {} });
+    expect(unfit).toEqual(['gone-long-ago', 'gone-too', 'other']);
+    const spoilt = { ...NO_OWN, edits: { [exercise.id]: { ...as, question: 'no place' } } };
+    expect(fitting(BANK, spoilt)).toEqual({ own: NO_OWN, unfit: [exercise.id] });
+    expect(withOwn(BANK, fitting(BANK, { ...NO_OWN, edits: { [exercise.id]: as } }).own).version).toBe(BANK.version);
+  });
   it('from a file that is none is refused', () => {
     for (const text of ['', '{}', '[1]', '{"format":"other"}', 'null'])
       expect(reasonIn(readOwn(text))).toMatch(/no file of changed exercises/);

@@ -300,6 +300,13 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
   ],
   ['a picture from elsewhere', 'and so on.', '![x](https://example.com/x.png)', /Pictures from files are not taken/],
   ['a box that is none', '::: summary', '::: sumary', /“::: sumary” opens no box; did you mean summary\?/],
+  ['bounds by a misspelt word', 'n = 1 from -4 to 4', 'n = 1 form -4 to 4', /write it like n = 1 from LEAST to MOST/],
+  [
+    'an option that is nearly one',
+    'lock = holds',
+    'lock = hold',
+    /“hold” is not an option of lock; did you mean holds\?/,
+  ],
   ['a choice of no known name', 'lock = holds', 'lok = holds', /“lok” is not a symbol.*did you mean lock\?/],
   ['a block that is none', '```example turned with', '```exampel turned with', /is no block; did you mean “example”\?/],
   ['a unit that is none', '87.50 µm # The', '87.50 mym # The', /Read “mym” as a unit/],

@@ -226,10 +226,21 @@ export const changedNow: typeof En.changedNow = (title) =>
 export const SAVE_OWN = 'Diese Änderungen in eine Datei speichern';
 export const OPEN_OWN = 'Eine solche Datei öffnen';
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
-export const ownSays: typeof En.ownSays = (hidden, edits) =>
-  `${counted(hidden, 'Aufgabe ist', 'Aufgaben sind')} ausgelassen, ${counted(edits, 'ist', 'sind')} geändert. Früher gestellte Blätter bleiben, wie sie sind.`;
-export const ownRead: typeof En.ownRead = (hidden, edits) =>
-  `Die Datei ist gelesen: ${counted(hidden, 'Aufgabe ist', 'Aufgaben sind')} ausgelassen, ${counted(edits, 'ist', 'sind')} geändert.`;
+const ownCounts = ({ hidden, edits, marks }: Parameters<typeof En.ownSays>[0]): string =>
+  `${counted(hidden, 'Aufgabe ist', 'Aufgaben sind')} ausgelassen, ${counted(edits, 'ist', 'sind')} geändert, ${counted(marks, 'hat', 'haben')} eigene Punkte`;
+export const ownSays: typeof En.ownSays = (own) =>
+  own.hidden + own.edits + own.marks === 0
+    ? 'Alle Aufgaben sind, wie die Kapitel sie haben.'
+    : `${ownCounts(own)}. Das gilt für Blätter, die von jetzt an gestellt werden. Es bleibt in diesem Tab; sichere es in eine Datei, um es beim nächsten Mal zu haben.`;
+export const ownRead: typeof En.ownRead = (own) =>
+  [
+    `Die Datei ist gelesen: ${ownCounts(own)}.`,
+    ...(own.unfit?.length
+      ? [
+          `Nicht verwendet, weil dieses Heft keine solche Aufgabe hat oder die Änderung nicht mehr zu ihr passt: ${own.unfit.join(', ')}.`,
+        ]
+      : []),
+  ].join(' ');
 
 export const PLAN = 'Plan des Kurses';
 export const LESSONS = 'Stunden';

@@ -247,10 +247,26 @@ export const changedNow = (title: string): string => `“${title}” is changed.
 export const SAVE_OWN = 'Save these changes to a file';
 export const OPEN_OWN = 'Open such a file';
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
-export const ownSays = (hidden: number, edits: number): string =>
-  `${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed. Papers set before stay as they are.`;
-export const ownRead = (hidden: number, edits: number): string =>
-  `The file is read: ${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed.`;
+interface OwnCounts {
+  readonly hidden: number;
+  readonly edits: number;
+  readonly marks: number;
+  /** Exercises of a file that this bank lacks, or that their change no longer fits. */
+  readonly unfit?: readonly string[];
+}
+const ownCounts = ({ hidden, edits, marks }: OwnCounts): string =>
+  `${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed, ${counted(marks, 'has', 'have')} marks of its own`;
+export const ownSays = (own: OwnCounts): string =>
+  own.hidden + own.edits + own.marks === 0
+    ? 'All exercises are as the chapters have them.'
+    : `${ownCounts(own).replace(/have marks of its own$/, 'have marks of their own')}. This holds for papers set from now on. It stays in this tab; save it to a file to have it next time.`;
+export const ownRead = (own: OwnCounts): string =>
+  [
+    `The file is read: ${ownCounts(own).replace(/have marks of its own$/, 'have marks of their own')}.`,
+    ...(own.unfit?.length
+      ? [`Not used, since this notebook has no such exercise or the change no longer fits it: ${own.unfit.join(', ')}.`]
+      : []),
+  ].join(' ');
 
 // The plan of a course.
 
