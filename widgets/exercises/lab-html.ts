@@ -40,6 +40,7 @@ import { polyline, px } from '../figures/kit/svg.ts';
 import { escapeText } from '../input/escape.ts';
 import { fixed, type NumberFormat, numeral, show, type UnitView, withSign } from '../input/format.ts';
 import { writeReadingsTable } from '../input/readings-table.ts';
+import { wordsShown } from '../input/typed-words.ts';
 import { FLATS, type Lab, PLACES } from './lab.ts';
 import type { Heading } from './paper-html.ts';
 
@@ -157,7 +158,7 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch', la
     .slice(0, quarters.on.length / 2)
     .map(
       ({ turns, side }, i) =>
-        `<tr><th scope="row">${turns}</th><td>${asideIn(side, view)}</td><td>${text(quarters.off[i]?.height ?? 0)}</td><td>${text(quarters.off[last - i]?.height ?? 0)}</td></tr>`,
+        `<tr><th scope="row">${numeral(turns, 2)}</th><td>${asideIn(side, view)}</td><td>${text(quarters.off[i]?.height ?? 0)}</td><td>${text(quarters.off[last - i]?.height ?? 0)}</td></tr>`,
     )
     .join('');
   const size: NumberFormat = { shown: 'size', digits: view === 'metric' ? 5 : 4 };
@@ -209,6 +210,6 @@ export const rigRows = (lab: Lab, view: 'metric' | 'inch'): readonly (readonly s
     String(Math.round(turns * FLATS)),
     (reading / factor).toFixed(view === 'metric' ? 1 : 3),
     name,
-    direction,
+    wordsShown('runs', direction ?? ''),
   ]);
 };

@@ -17,7 +17,7 @@ import {
   TYPED_READINGS,
 } from '#words/classroom.ts';
 import type { Pair } from '../../assembly/pair-of.ts';
-import { good, type Result } from '../../engine/index.ts';
+import { good, type Result, spokenNumber } from '../../engine/index.ts';
 import { csvRow } from '../../exercises/csv-row.ts';
 import { labPairOf, readLabPairs } from '../../exercises/lab.ts';
 import { readingsByStudent } from '../../exercises/lab-class.ts';
@@ -79,12 +79,12 @@ const judged = (text: string, bare: ReadIn, { Delta }: Pair): Result<Judged> => 
   });
 };
 
-const nameOf = ({ A, C }: Pair): string => `${A.designation} + ${C.designation}`;
+const nameOf = ({ A, C }: Pair): string => spokenNumber(`${A.designation} + ${C.designation}`);
 
 /** `pairs` are those of the class, as they are typed above. */
 export const judgeReadings = (above: ClassAbove, pairs: HTMLTextAreaElement): readonly HTMLElement[] => {
   const typed = textField('lab-typed', TYPED_READINGS, '', 6);
-  const whose = lineField('lab-pair', TYPED_PAIR, FIRST_PAIR);
+  const whose = lineField('lab-pair', TYPED_PAIR, spokenNumber(FIRST_PAIR));
   const readIn = oneOf('lab-unit', READINGS_IN, ['sheet', ...READ_IN], 'sheet', (unit) =>
     unit === 'sheet' ? AS_ON_SHEET : unit,
   );

@@ -11,6 +11,7 @@ import {
   RIGS_AS_CSV,
   SET_LAB,
 } from '#words/classroom.ts';
+import { spokenNumber } from '../../engine/index.ts';
 import { csvRow } from '../../exercises/csv-row.ts';
 import { type Lab, labOf, readLabPairs } from '../../exercises/lab.ts';
 import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../exercises/lab-html.ts';
@@ -22,7 +23,7 @@ import { button, type ClassAbove, printed, status, textField, viewOf } from './p
 const PAIRS = 'M10x1.5 + 3/8-16\nM8x1.25 + 5/16-18\nM12x1.75 + 7/16-14';
 
 export const mountLab = (place: HTMLElement, above: ClassAbove): void => {
-  const pairs = textField('lab-pairs', LAB_PAIRS, PAIRS, 4);
+  const pairs = textField('lab-pairs', LAB_PAIRS, spokenNumber(PAIRS), 4);
   const said = status();
   const [sheets, rigs, key] = [printed('lab'), printed('rigs'), printed('lab-key')];
   const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': FIRST_LAB, tabindex: '0' });

@@ -15,6 +15,7 @@ import {
   WANTED_LEAD,
   WHICH_TAPS,
 } from '#words/classroom.ts';
+import { spokenNumber } from '../../engine/index.ts';
 import { farOff, projectPairs, TAPS } from '../../exercises/project-pairs.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type NumberFormat, numeral, show } from '../../input/format.ts';
@@ -90,7 +91,7 @@ export const mountProject = (place: HTMLElement): void => {
       ),
     );
     const rows = pairs.value.map(({ A, C, Delta, gain, stroke }) => [
-      `${A.designation} + ${C.designation}`,
+      spokenNumber(`${A.designation} + ${C.designation}`),
       show(Delta, MOTION, 'both'),
       numeral(gain, 3),
       show(stroke, MOTION, 'both'),

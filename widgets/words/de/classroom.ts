@@ -135,7 +135,7 @@ export const readingsJudged: typeof En.readingsJudged = (v) =>
           `Eine Ablesung liegt weit ab von den anderen: Fläche ${v.stray.flat}${v.stray.way ? `, ${v.stray.way === 'up' ? 'auf' : 'ab'}` : ''}. Sieh sie noch einmal an.`,
         ]),
     ...(v.swapped ? ['Die Ablesungen ab liegen vor denen auf, was kein Gewinde tut: Sind beide vertauscht?'] : []),
-    ...(v.lost === undefined ? [] : [`Umkehrspiel zwischen auf und ab: ${v.lost}.`]),
+    ...(v.lost === undefined ? [] : [`Toter Gang zwischen hinauf und hinunter: ${v.lost}.`]),
     ...(v.wave === undefined ? [] : [`Einmal je Umdrehung weicht die Bewegung um ± ${v.wave} ab.`]),
   ].join(' ');
 export const OPEN_READINGS = 'Diese Ablesungen im Kapitel über Kalibrierung (ein neuer Tab)';
@@ -164,7 +164,7 @@ export const CLASS_READINGS_HEADS: Same<typeof En.CLASS_READINGS_HEADS> = [
   '±, µm',
   'Nach Entwurf, µm',
   'Urteil',
-  'Umkehrspiel, µm',
+  'Toter Gang, µm',
   'Was die Ablesungen sagen',
 ];
 export const JUDGE_READINGS = 'Diese Ablesungen beurteilen';
