@@ -105,6 +105,15 @@ describe('benchOf', () => {
     expect(at(rows, 0).height).toBe(0);
   });
 
+  it('has turned back for good before the first reading of a way, so that the highest place is off by what the others are', () => {
+    const flats = Array.from({ length: 13 }, (_, i) => i / 6);
+    const rows = value(readingsOf(value(benchOf(FOOT, 3, ['side push'])), flats, true));
+    const lost = flats.map((_, i) => at(rows, 25 - i).height - at(rows, i).height);
+    const middle = lost.toSorted((a, b) => a - b)[6] ?? 0;
+    expect(Math.abs(middle)).toBeGreaterThan(4 * SCATTER.height);
+    for (const one of lost) expect(Math.abs(one - middle)).toBeLessThan(5 * SCATTER.height);
+  });
+
   it('refuses a jack of one thread, and a run without places', () => {
     const plain = value(
       readAdjuster('base = tapped block M10x1.5, 20 mm | turned = screw M10x1.5 20 mm, head 6 mm | tip = flat'),

@@ -48,6 +48,30 @@ describe('the projector view', () => {
     expect(await page.locator('[inert]').count()).toBe(0);
   });
 
+  it('draws letters that a room can read, in figures that are taller than the window too', async () => {
+    for (const [path, name] of [
+      ['two-screws.html', 'section'],
+      ['calibrate.html', 'calibration'],
+    ] as const) {
+      const { page } = await visit(path, { fresh: true });
+      await beyond(page).setViewportSize({ width: 1920, height: 1080 });
+      const place = await shown(figure(page, name));
+      await place.getByRole('button', { name: 'Show large' }).click();
+      await page.locator('.projected').waitFor();
+      const least = await place.locator('[data-stage]').evaluate((stage) => {
+        const sizes = [...stage.querySelectorAll('svg text')]
+          .filter((text) => text.checkVisibility())
+          .map((text) => {
+            const drawn = text instanceof SVGGraphicsElement ? text.getScreenCTM() : null;
+            return Number.parseFloat(getComputedStyle(text).fontSize) * (drawn ? Math.hypot(drawn.a, drawn.b) : 1);
+          });
+        return Math.min(...sizes);
+      });
+      expect(least, name).toBeGreaterThan(23);
+      await page.keyboard.press('Escape');
+    }
+  });
+
   it('hides the results of an example until asked for, step by step', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const example = page.locator('[data-example=foot-turn]');

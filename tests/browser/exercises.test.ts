@@ -446,10 +446,50 @@ describe('the page of class material', () => {
       window.print = () => undefined;
     });
     await page.locator('[data-classwork=project] table').waitFor({ state: 'attached' });
+    const wanted = page.locator('#project-lead');
+    await wanted.fill('87.5 µm');
+    await wanted.press('Enter');
     await page.getByRole('button', { name: 'Print the project' }).click();
     const text = (await page.locator('[data-kind=project]').textContent()) ?? '';
     expect(text).toContain('3/8-16 UNC + 7/16-14 UNC');
     expect(text).toMatch(/No pair is near: the nearest is \d+ % off/);
+  });
+
+  it('prints the project on two sheets with every stage, and the safety sheet on one, on A4 and Letter', async (context) => {
+    needs(context, 'paper');
+    const { page } = await visit('class-material.html#project', { fresh: true });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+      window.print = () => undefined;
+    });
+    await page.locator('[data-classwork=project] table').waitFor({ state: 'attached' });
+    for (const size of ['A4', 'Letter'] as const) {
+      await page.getByRole('button', { name: 'Print the project' }).click();
+      expect(await page.locator('[data-kind=project] tr').filter({ hasText: '9 Write up' }).count()).toBe(1);
+      expect((await print(page, size)).length, size).toBe(2);
+      await page.getByRole('button', { name: 'Print the safety sheet' }).click();
+      expect((await print(page, size)).length, size).toBe(1);
+    }
+  });
+
+  it('judges the readings of a class, each against the pair of its own student', async () => {
+    const page = await open('', { fresh: true });
+    await page.getByLabel(/^Roster/).fill('Ada\nBob; inch');
+    const lab = page.locator('[data-classwork=lab]');
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+    });
+    await lab.getByRole('button', { name: 'Set the lab' }).click();
+    const rigs = await saved(page, () => lab.getByRole('button', { name: 'Readings of all rigs as CSV' }).click());
+    await lab.getByLabel(/^Readings as typed/).fill(rigs.bytes.toString('utf8'));
+    await lab.getByRole('button', { name: 'Judge these readings' }).click();
+    expect(await words(lab.locator('.verdict').last())).toBe('The readings of 2 students are judged.');
+    expect(await lab.locator('.table-scroll tbody tr').count()).toBe(2);
+    // One student by name: neither pair nor unit is asked again.
+    await lab.getByLabel(/^Whose they are/).fill('bob');
+    await lab.getByLabel(/^Readings as typed/).fill('0; 0; up\n6; 3.445; up\n12; 6.89; up\n11; 6.32; up');
+    await lab.getByRole('button', { name: 'Judge these readings' }).click();
+    expect(await words(lab.locator('.verdict').last())).toMatch(/^Bob, M.* A turn moves 87\.5\d µm/);
   });
 
   it('saves the change that stands in an open form with the file, and says where it is refused', async () => {
@@ -471,6 +511,28 @@ describe('the page of class material', () => {
     await save.click();
     await settled(page);
     expect(await words(row.locator('.verdict'))).toContain('potato');
+  });
+
+  it('has a teacher’s own exercises again after a reload, and the papers that were set with them', async () => {
+    const page = await open('', { fresh: true });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+    });
+    const part = page.locator('[data-classwork=own]');
+    await part.locator('.own-list > details > summary').first().click();
+    await part.locator('.own-row input[type=checkbox]').first().click();
+    expect(await words(part.locator('> .verdict'))).toMatch(/^1 exercise is left out, 0 are changed/);
+    expect(await set(page, 'Ada')).toMatch(/^One paper is set/);
+    const bank = await words(page.locator('.papers-bank'));
+    await page.reload();
+    await page.locator('.papers[data-papers] > .papers-preview .paper').first().waitFor({ state: 'attached' });
+    expect(await words(page.locator('.papers-bank'))).toBe(bank);
+    expect(await status(page)).toMatch(/^One paper is set/);
+    const again = page.locator('[data-classwork=own]');
+    await again.locator('.own-list > details > summary').first().click();
+    await again.locator('.own-row input[type=checkbox]').first().check();
+    expect(await words(again.locator('> .verdict'))).toBe('All exercises are as the chapters have them.');
+    expect(await words(page.locator('.papers-bank'))).toBe(`Question bank ${BANK.version}.`);
   });
 
   it('mixes exercises of all chapters, never two of one chapter running', async () => {

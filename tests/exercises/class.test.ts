@@ -1,16 +1,18 @@
 /** The work of a class beside its papers: marking, a teacher’s own exercises, the lab and its rigs, the plan of a course, pairs for the project. */
 
 import { describe, expect, it } from 'vitest';
-import { planSays } from '#words/classroom.ts';
+import { planSays, RIG_COLUMNS } from '#words/classroom.ts';
 import { benchOf } from '../../widgets/assembly/bench/hidden-fault.ts';
 import { calibrate } from '../../widgets/engine/index.ts';
 import { gridCsv } from '../../widgets/exercises/answer-grid.ts';
+import { csvRow } from '../../widgets/exercises/csv-row.ts';
 import { answerText } from '../../widgets/exercises/exercise.ts';
-import { FLATS, labOf, PLACES, readLabPairs } from '../../widgets/exercises/lab.ts';
+import { FLATS, labOf, labPairOf, PLACES, readLabPairs } from '../../widgets/exercises/lab.ts';
+import { readingsByStudent } from '../../widgets/exercises/lab-class.ts';
 import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../widgets/exercises/lab-html.ts';
 import { judgeTable, labVerdict, typedTable } from '../../widgets/exercises/lab-typed.ts';
 import { answersOf, cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
-import { edited, editOf, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
+import { edited, editOf, fitting, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
 import { choose, setPaper } from '../../widgets/exercises/paper.ts';
 import { type CourseChapter, planCourse, withNeeds } from '../../widgets/exercises/plan.ts';
 import { farOff, projectPairs } from '../../widgets/exercises/project-pairs.ts';
@@ -213,6 +215,19 @@ describe('an exercise as a teacher wants it', () => {
   ] as const)
     it(`with ${what} is refused with a sentence`, () =>
       expect(reasonIn(edited(exercise, { ...as, ...change }))).toMatch(says));
+  it('takes of a file what fits this bank, names the rest, and counts a change taken back by hand as none', () => {
+    const file = {
+      hidden: [exercise.id, 'gone-long-ago'],
+      marks: { [exercise.id]: 1, 'gone-too': 3 },
+      edits: { [exercise.id]: as, other: as },
+    };
+    const { own, unfit } = fitting(BANK, file);
+    expect(own).toEqual({ hidden: [exercise.id], marks: {}, edits: {} });
+    expect(unfit).toEqual(['gone-long-ago', 'gone-too', 'other']);
+    const spoilt = { ...NO_OWN, edits: { [exercise.id]: { ...as, question: 'no place' } } };
+    expect(fitting(BANK, spoilt)).toEqual({ own: NO_OWN, unfit: [exercise.id] });
+    expect(withOwn(BANK, fitting(BANK, { ...NO_OWN, edits: { [exercise.id]: as } }).own).version).toBe(BANK.version);
+  });
   it('from a file that is none is refused', () => {
     for (const text of ['', '{}', '[1]', '{"format":"other"}', 'null'])
       expect(reasonIn(readOwn(text))).toMatch(/no file of changed exercises/);
@@ -273,6 +288,15 @@ describe('the lab', () => {
       // A thousandth of a thou is the last digit of the sheet.
       expect(fits[0]).toBeCloseTo(fits[2] ?? Number.NaN, 4);
     }
+    // A place said as an angle or in turns is that, and no flat of that number.
+    for (const text of [
+      '0°; 0; up\n60°; 14.6; up\n120 deg; 29.2; up\n180º; 43.8; up',
+      '0 turns; 0; up\n0.5 turns; 43.8; up\n1 turn; 87.5; up',
+    ])
+      expect(valueIn(judgeTable(valueIn(typedTable(text, 'µm')), 0.0875)).lead).toBeCloseTo(0.0875, 3);
+    expect(reasonIn(typedTable('0; 0; up\n60°; 14.6; up\n2; 29; up', 'µm'))).toMatch(
+      /^Line 3 .* flats, an earlier one in degrees/,
+    );
     expect(reasonIn(typedTable('0; 0 µm; up\n1; 0.8 thou; up', 'µm'))).toMatch(/Line 2 .* thou, an earlier one in µm/);
   });
   it('is not told to agree where a slip of the pen leaves no lead to tell, and the slip is named', () => {
@@ -289,6 +313,41 @@ describe('the lab', () => {
     const other = (way: string) => (way === 'up' ? 'down' : 'up');
     expect(judged([...up, ...down].map(([flat, read, way]) => [flat, read, other(way)])).swapped).toBe(true);
     expect(judged(up.map(([flat, read, way]) => [flat, 1.5 * read + (flat % 2), way])).verdict).toBe('differs');
+  });
+  it('takes the readings of a whole class in one table, name first, and those of one student without', () => {
+    const [ada, ben] = [labs[0], labs[1]];
+    if (!ada || !ben) throw new Error('no labs');
+    const roster = [ada.student, 'Zoë', ben.student];
+    const csv = [RIG_COLUMNS, ...rigRows(ada, 'metric'), ...rigRows(ben, 'inch')].map(csvRow).join('\r\n');
+    const typed = readingsByStudent(csv, roster);
+    expect(typed?.students.map(({ student }) => student)).toEqual([ada.student, ben.student]);
+    expect(typed?.unknown).toEqual([]);
+    for (const [i, lab] of [ada, ben].entries()) {
+      expect(valueIn(labPairOf(pairs, '7B', lab.student, '1'))).toEqual(lab.pair);
+      const table = valueIn(typedTable(typed?.students[i]?.text ?? '', 'µm'));
+      expect(valueIn(judgeTable(table, lab.pair.Delta)).lead).toBeCloseTo(lab.found ?? Number.NaN, 4);
+    }
+    // As a class types it: without units, a name written a little otherwise, and one that is on no roster.
+    const byHand = readingsByStudent('zoe; 0; 0; up\nZoë; 1; 14.6; up\nTom; 1; 14.6; up', roster);
+    expect(byHand).toEqual({ students: [{ student: 'Zoë', text: '0; 0; up\n1; 14.6; up' }], unknown: ['Tom'] });
+    expect(readingsByStudent('0; 0; up\n1; 14.6; up', roster)).toBeUndefined();
+    expect(readingsByStudent('', roster)).toBeUndefined();
+  });
+  it('stands on two sheets, on four in large print, and each says how many there are', () => {
+    const [lab] = labs;
+    if (!lab) throw new Error('no lab');
+    const heading = { classCode: '7B', version: '1' };
+    for (const [large, sheets] of [
+      [false, 2],
+      [true, 4],
+    ] as const) {
+      const html = labSheet(lab, heading, 'metric', large);
+      expect(html.match(/class="paper-page"/g)).toHaveLength(sheets);
+      expect(html.match(/Page \d of \d/g)).toEqual(
+        Array.from({ length: sheets }, (_, i) => `Page ${i + 1} of ${sheets}`),
+      );
+      expect(html.includes('data-large')).toBe(large);
+    }
   });
   it('prints sheet, rig and key without a number that is none', () => {
     const heading = { classCode: '7B', version: '1' };
@@ -364,6 +423,12 @@ describe('pairs for the project', () => {
     // By hand: M5×0.8 less M4×0.7 is 0.1.
     const [tenth] = valueIn(projectPairs(0.1, 'metric'));
     expect([tenth?.A.designation, tenth?.C.designation].sort()).toEqual(['M4×0.7', 'M5×0.8']);
+  });
+  it('of one net lead begin with coarse threads and with the longest stroke', () => {
+    // Coarse pitches of ISO 261: M8×1.25, M10×1.5, M12×1.75, M14×2, M16×2; the three pairs of neighbours differ by a quarter.
+    const names = valueIn(projectPairs(0.25, 'metric')).map((r) => [r.A.designation, r.C.designation].sort().join());
+    expect(names.slice(0, 4)).toContain('M10×1.5,M12×1.75');
+    for (const name of names.slice(0, 3)) expect(name).not.toContain('M4');
   });
   it('are of sizes that a shop has taps of, and are said to be far off where they are', () => {
     for (const wanted of [0.05, 0.1, 0.25, 0.5])

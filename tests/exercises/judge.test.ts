@@ -94,6 +94,14 @@ describe('flats and turns as units of an answer', () => {
     ['2.57 flats', 'turns', 'n_j', '0.428333'],
     ['0.43 turns', 'turns', 'n_j', '0.43 turns'],
     ['1.5 turns', '1', 'm', '9'],
+    // An angle is a part of a turn: 90° is a quarter, three of twelve half-flats are a quarter too.
+    ['90°', 'turns', 'n_j', '0.25'],
+    ['-90 degrees', 'turns', 'n', '-0.25'],
+    ['90º', 'turns', 'n', '0.25'],
+    ['120°', '1', 'm', '2'],
+    ['720°', 'µm', 'z_c', '0.175'],
+    ['1/4 turn', '°', 'theta', '90'],
+    ['1/4 turn', 'turns', 'n', '1/4 turn'],
     ['1 flat', 'N', 'F_s', '1 flat'],
   ] as const)
     it(`a prediction of ${text}, asked in ${unit}, is ${read}`, () => {

@@ -1,4 +1,6 @@
 /** What is printed for a class: sheets that are counted off, lines that read like a book, a grid of all answers. */
+
+import fc from 'fast-check';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { toBase, UNITS } from '../../widgets/engine/index.ts';
@@ -24,8 +26,31 @@ const LINES = set('Ada');
 
 describe('paginate', () => {
   it('puts as many on a sheet as fit, in order, none twice, and one that is too high on a sheet of its own', () => {
-    expect(paginate([40, 50, 20, 100, 300, 10], 110)).toEqual([[0, 1, 2], [3], [4], [5]]);
-    expect(paginate([], 100)).toEqual([[]]);
+    const on = (heights: readonly number[], room: number) => paginate(heights, room).map(({ places }) => places);
+    expect(on([40, 50, 20, 100, 300, 10], 110)).toEqual([[0, 1, 2], [3], [4], [5]]);
+    expect(on([], 100)).toEqual([[]]);
+  });
+  it('spreads them over no more sheets than they need, so that none is half empty beside a full one', () => {
+    const sheets = paginate([30, 30, 30, 30], 100);
+    expect(sheets.map(({ places }) => places)).toEqual([
+      [0, 1],
+      [2, 3],
+    ]);
+    for (const { left } of sheets) expect(left).toBeCloseTo(40, 3);
+  });
+  it('leaves nothing out and no sheet over full, whatever the heights', () => {
+    fc.assert(
+      fc.property(fc.array(fc.double({ min: 1, max: 100, noNaN: true }), { maxLength: 40 }), (heights) => {
+        const sheets = paginate(heights, 100);
+        expect(sheets.flatMap(({ places }) => places)).toEqual(heights.map((_, i) => i));
+        for (const { places, left } of sheets) {
+          const full = places.reduce((sum, i) => sum + (heights[i] ?? 0), 0);
+          expect(full).toBeLessThanOrEqual(100);
+          expect(left).toBeCloseTo(100 - full, 3);
+        }
+      }),
+      { numRuns: 200 },
+    );
   });
 });
 
@@ -91,9 +116,10 @@ describe('a student’s sheets', () => {
   const sheets = parseHTML(
     `<body>${studentSheet(LINES, 'Ada', heading, {
       pages: [
-        [0, 1],
-        [2, 3, 4],
+        { places: [0, 1], more: 0 },
+        { places: [2, 3, 4], more: 7.25 },
       ],
+      large: true,
       marks: (id) => (id === LINES[0]?.exercise ? 3 : 1),
     })}</body>`,
   ).document;
@@ -114,6 +140,25 @@ describe('a student’s sheets', () => {
     }
     expect(each[1]?.querySelector('ol')?.getAttribute('start')).toBe('3');
     expect(each[0]?.textContent).toContain('3 marks');
+    // What is left of the second sheet is room to work, and large print is the student’s own.
+    expect(each[0]?.getAttribute('style')).toBeNull();
+    expect(each[1]?.getAttribute('style')).toBe('--more:7.3mm');
+    expect(sheets.querySelector('.paper[data-large]')).not.toBeNull();
+  });
+});
+
+describe('a student who needs large print', () => {
+  it('is told apart by the roster, with a unit or without, in any order, and known by the name alone', () => {
+    const { students, units, large, notes } = valueIn(
+      readRoster('Ada; large\nBob\nCid; inch; Large print\nDot\tgroß\tmm\nEve; larger'),
+    );
+    expect(students).toEqual(['Ada', 'Bob', 'Cid', 'Dot', 'Eve; larger']);
+    expect([...large]).toEqual(['Ada', 'Cid', 'Dot']);
+    expect([...units]).toEqual([
+      ['Cid', 'inch'],
+      ['Dot', 'mm'],
+    ]);
+    expect(notes.join(' ')).toMatch(/“larger” says nothing/);
   });
 });
 
@@ -127,8 +172,8 @@ describe('a student who works in inches', () => {
       ['Dot', 'inch'],
       ['Ada (2)', 'inch'],
     ]);
-    // What stands behind a semicolon and is no unit is told, not passed over.
-    expect(valueIn(readRoster('Ada; inch\nX; cm')).notes.join(' ')).toMatch(/“cm” is no unit/);
+    // What stands behind a semicolon and is neither is told, not passed over.
+    expect(valueIn(readRoster('Ada; inch\nX; cm')).notes.join(' ')).toMatch(/“cm” says nothing of how/);
     expect(valueIn(readRoster('Ada; inch\nBob')).notes).toEqual([]);
   });
 

@@ -168,6 +168,35 @@ describe('a decimal comma', () => {
     expect(csvRow(['M10×1,5; LH', '-2.50', '3'])).toBe('"M10×1,5; LH";"-2,50";"3"');
   });
 
+  it('stands on the sheets of the lab and in the grid, and what they give is read again', () => {
+    const { csvRow, drawItem: draw, gridCsv, judgeTable, labOf, labSheet } = inGerman;
+    const { readingsByStudent, readLabPairs, rigRows, rigSheet, typedTable } = inGerman;
+    const pairs = readLabPairs('M8x1,25 + 5/16-18\nM12x1,75 + M10x1,5');
+    if (!pairs.ok) throw new Error('no pairs');
+    const lab = labOf(pairs.value, '7B', 'Ada', '1');
+    if (!lab.ok) throw new Error('no lab');
+    const heading = { classCode: '7B', version: '1-0' };
+    for (const html of [labSheet(lab.value, heading, 'metric'), rigSheet(lab.value, heading, 'inch')]) {
+      const { document } = parseHTML(`<html><body>${html}</body></html>`);
+      expect(englishIn(document)).toEqual([]);
+      expect(document.body.textContent).not.toMatch(/\d\.\d/);
+    }
+    const rows = rigRows(lab.value, 'metric');
+    expect(new Set(rows.map((row) => row[4]))).toEqual(new Set(['auf', 'ab']));
+    const typed = readingsByStudent(rows.map(csvRow).join('\r\n'), ['Ada'])?.students[0];
+    const table = typedTable(typed?.text ?? '', 'µm');
+    const fit = table.ok ? judgeTable(table.value, lab.value.pair.Delta) : table;
+    expect(fit).toMatchObject({ ok: true });
+    expect(fit.ok && fit.value.lead).toBeCloseTo(lab.value.found ?? Number.NaN, 4);
+    const { exercises } = readAll('de', inGerman).get(CHAPTERS[0] ?? '')?.model ?? { exercises: [] };
+    const lines = exercises.map((exercise) => ({
+      key: exercise.id,
+      exercise: exercise.id,
+      item: draw(exercise, ['Ada']),
+    }));
+    expect(gridCsv([{ student: 'Ada', lines }], true)).not.toMatch(/\d\.\d/);
+  });
+
   it('is read like a point, in numbers, threads and lists', () => {
     const { TEXTS, inField, readWithSpread } = inGerman;
     const taps = TEXTS.taps.read('M10x1,5; M8×1.25');

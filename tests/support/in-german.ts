@@ -2,9 +2,13 @@
 
 export { readDrawer } from '../../widgets/assembly/drawer/read-drawer.ts';
 export { readInput } from '../../widgets/assembly/numbers.ts';
+export { gridCsv } from '../../widgets/exercises/answer-grid.ts';
 export { makeBank } from '../../widgets/exercises/bank.ts';
 export { csvRow } from '../../widgets/exercises/csv-row.ts';
 export { drawItem } from '../../widgets/exercises/draw.ts';
+export { labOf, readLabPairs } from '../../widgets/exercises/lab.ts';
+export { readingsByStudent } from '../../widgets/exercises/lab-class.ts';
+export { labSheet, rigRows, rigSheet } from '../../widgets/exercises/lab-html.ts';
 export { judgeTable, typedTable } from '../../widgets/exercises/lab-typed.ts';
 export { sizesKept, sizesShown } from '../../widgets/exercises/own.ts';
 export { methodSheet, studentSheet } from '../../widgets/exercises/paper-html.ts';

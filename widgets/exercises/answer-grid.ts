@@ -1,5 +1,6 @@
 /** All answers of a class at a glance: a row a student, a column a question, on paper and as CSV. */
 import { GRID, gridColumn, NAME, QUESTION, STUDENT, workedFor } from '#words/classroom.ts';
+import { spokenNumber } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import { csvRow } from './csv-row.ts';
 import { answerText, askedUnit, type Item } from './exercise.ts';
@@ -71,7 +72,7 @@ export const gridCsv = (papers: readonly SetPaper[], filled: boolean): string =>
     csvRow([
       student,
       ...lines.map(({ item }) =>
-        filled ? (letters(item) ?? `${statedAnswer(item).value} ${askedUnit(item)}`.trim()) : '',
+        filled ? (letters(item) ?? spokenNumber(`${statedAnswer(item).value} ${askedUnit(item)}`.trim())) : '',
       ),
     ]),
   );

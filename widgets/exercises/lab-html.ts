@@ -25,6 +25,8 @@ import {
   RESULTS,
   RIG_GIVEN,
   RIG_HEAD,
+  RIG_QUARTERS,
+  RIG_WAYS,
   rigChecks,
   rigFor,
   SIGN_OFF,
@@ -38,6 +40,7 @@ import { polyline, px } from '../figures/kit/svg.ts';
 import { escapeText } from '../input/escape.ts';
 import { fixed, type NumberFormat, numeral, show, type UnitView, withSign } from '../input/format.ts';
 import { writeReadingsTable } from '../input/readings-table.ts';
+import { wordsShown } from '../input/typed-words.ts';
 import { FLATS, type Lab, PLACES } from './lab.ts';
 import type { Heading } from './paper-html.ts';
 
@@ -61,6 +64,9 @@ const IN_UNIT = { metric: { name: 'µm', factor: 1e-3 }, inch: { name: 'thou', f
 /** A length in a column that has its unit at the head. */
 const inColumn = (x: number, view: 'metric' | 'inch'): string =>
   fixed(x / IN_UNIT[view].factor, view === 'metric' ? 1 : 3);
+/** The same of the indicator at the side, which is read to a micrometre. */
+const asideIn = (x: number, view: 'metric' | 'inch'): string =>
+  fixed(x / IN_UNIT[view].factor, view === 'metric' ? 0 : 2);
 
 /** Squared paper with the expected line on it; room above and below it for what is found. */
 const gridSvg = ({ expected }: Lab, view: 'metric' | 'inch'): string => {
@@ -94,30 +100,46 @@ const gridSvg = ({ expected }: Lab, view: 'metric' | 'inch'): string => {
   );
 };
 
-/** Two sheets: how to measure and the table; the plot, the checks and the signatures. */
-export const labSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): string => {
-  const { student, pair, expected, flat } = lab;
+const parted = (title: string, body: string): string => `<h3>${title}</h3>${body}`;
+const toFill = (list: readonly string[]): string =>
+  `<ul class="fill">${list.map((text) => `<li>${escapeText(text)} <span class="line"></span></li>`).join('')}</ul>`;
+
+/** Sheets that are counted: each bears a head, its number and the foot. */
+const sheetsOf = (
+  title: string,
+  bodies: readonly string[],
+  heading: Heading,
+  { dated, large }: { readonly dated: boolean; readonly large: boolean },
+): string => {
   const head = (page: number) =>
-    `<div class="page-head">${page === 1 ? `<h2>${escapeText(labFor(student))}</h2>` : `<p class="page-name">${escapeText(labFor(student))}</p>`}<p>${DATE} <span class="line"></span></p></div>`;
+    `<div class="page-head">${page === 0 ? `<h2>${escapeText(title)}</h2>` : `<p class="page-name">${escapeText(title)}</p>`}${dated ? `<p>${DATE} <span class="line"></span></p>` : ''}</div>`;
+  return `<section class="paper lab"${large ? ' data-large' : ''}>${bodies
+    .map((body, i) => `<div class="paper-page">${head(i)}${body}${foot(heading, i + 1, bodies.length)}</div>`)
+    .join('')}</section>`;
+};
+
+/** How to measure and the table; the plot, the checks and the signatures. Two sheets, four in large print. */
+export const labSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch', large = false): string => {
+  const { student, pair, expected, flat } = lab;
   const table = expected
     .map((at, i) => `<tr><th scope="row">${i}</th><td>${inColumn(at, view)}</td>${'<td></td>'.repeat(4)}</tr>`)
     .join('');
-  return (
-    `<section class="paper lab"><div class="paper-page">${head(1)}` +
+  const how =
     `<p>${escapeText(labPair(pair.A.designation, pair.C.designation, motion(pair.Delta, view), withSign(motion(flat, view))))}</p>` +
-    `<h3>${LAB_PROTOCOL.title}</h3><ol>${rows(LAB_PROTOCOL.steps)}</ol><p class="lab-caution">${escapeText(LAB_CAUTION)}</p>` +
-    `<h3>${LAB_TABLE}</h3><table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${EXPECTED}, ${IN_UNIT[view].name}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${table}</tbody></table>` +
-    `${foot(heading, 1, 2)}</div><div class="paper-page">${head(2)}<h3>${LAB_PLOT}</h3>${gridSvg(lab, view)}` +
-    `<h3>${CHECKS.title}</h3><ul class="ticks">${rows(CHECKS.list)}</ul><h3>${RESULTS.title}</h3><ul class="fill">${RESULTS.list
-      .map((text) => `<li>${escapeText(text)} <span class="line"></span></li>`)
-      .join('')}</ul><h3>${SIGN_OFF.title}</h3><ul class="fill">${SIGN_OFF.list
-      .map((text) => `<li>${escapeText(text)} <span class="line"></span></li>`)
-      .join('')}</ul>${foot(heading, 2, 2)}</div></section>`
+    `${parted(LAB_PROTOCOL.title, `<ol>${rows(LAB_PROTOCOL.steps)}</ol>`)}<p class="lab-caution">${escapeText(LAB_CAUTION)}</p>`;
+  const readings = parted(
+    LAB_TABLE,
+    `<table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${EXPECTED}, ${IN_UNIT[view].name}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${table}</tbody></table>`,
   );
+  const plot =
+    parted(LAB_PLOT, gridSvg(lab, view)) + parted(CHECKS.title, `<ul class="ticks">${rows(CHECKS.list)}</ul>`);
+  const signed = parted(RESULTS.title, toFill(RESULTS.list)) + parted(SIGN_OFF.title, toFill(SIGN_OFF.list));
+  const bodies = large ? [how, readings, plot, signed] : [how + readings, plot + signed];
+  return sheetsOf(labFor(student), bodies, heading, { dated: true, large });
 };
 
 /** What the instruments of the bench read, for who has no hardware: as many columns as runs, then one turn by quarters, then what is found without turning. */
-export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): string => {
+export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch', large = false): string => {
   const { name } = IN_UNIT[view];
   const { readings, student, pair, quarters, checks } = lab;
   const column = (run: number, direction: 'up' | 'down') => {
@@ -136,7 +158,7 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
     .slice(0, quarters.on.length / 2)
     .map(
       ({ turns, side }, i) =>
-        `<tr><th scope="row">${turns}</th><td>${text(side)}</td><td>${text(quarters.off[i]?.height ?? 0)}</td><td>${text(quarters.off[last - i]?.height ?? 0)}</td></tr>`,
+        `<tr><th scope="row">${numeral(turns, 2)}</th><td>${asideIn(side, view)}</td><td>${text(quarters.off[i]?.height ?? 0)}</td><td>${text(quarters.off[last - i]?.height ?? 0)}</td></tr>`,
     )
     .join('');
   const size: NumberFormat = { shown: 'size', digits: view === 'metric' ? 5 : 4 };
@@ -146,13 +168,16 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
     drift: show(checks.drift, { shown: 'motion', digits: 2 }, view),
     line: show(checks.line, { shown: 'degrees', digits: 2 }, view),
   });
-  return (
-    `<section class="paper lab"><div class="paper-page"><div class="page-head"><h2>${escapeText(rigFor(student))}</h2></div>` +
+  const flats =
     `<p>${escapeText(`${PAIR_IS} ${spokenNumber(`${pair.A.designation} + ${pair.C.designation}`)}. ${RIG_HEAD(name)}`)}</p>` +
-    `<table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${body}</tbody></table>` +
-    `<h3>${escapeText(QUARTERS_NAME(name))}</h3><table class="lab-fill"><thead><tr>${QUARTER_HEADS.map((one) => `<th scope="col">${one}</th>`).join('')}</tr></thead><tbody>${quarterRows}</tbody></table>` +
-    `<ul>${rows(found)}</ul><ul class="fill">${LAB_FACTS.map((fact) => `<li>${escapeText(fact)} <span class="line"></span></li>`).join('')}</ul>${foot(heading, 1, 1)}</div></section>`
+    `<table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${body}</tbody></table><p>${RIG_WAYS}</p>`;
+  const turned = parted(
+    escapeText(QUARTERS_NAME(name)),
+    `<p>${RIG_QUARTERS}</p><table class="lab-fill"><thead><tr>${QUARTER_HEADS.map((one) => `<th scope="col">${one}</th>`).join('')}</tr></thead><tbody>${quarterRows}</tbody></table>`,
   );
+  const rest = `<ul>${rows(found)}</ul>${toFill(LAB_FACTS)}`;
+  const bodies = large ? [flats, turned, rest] : [flats + turned + rest];
+  return sheetsOf(rigFor(student), bodies, heading, { dated: false, large });
 };
 
 /** For the teacher: what each rig hides. */
@@ -185,6 +210,6 @@ export const rigRows = (lab: Lab, view: 'metric' | 'inch'): readonly (readonly s
     String(Math.round(turns * FLATS)),
     (reading / factor).toFixed(view === 'metric' ? 1 : 3),
     name,
-    direction,
+    wordsShown('runs', direction ?? ''),
   ]);
 };

@@ -32,23 +32,35 @@ const LENGTHS: readonly Unit[] = ['µm', 'mm', 'thou', 'tenths', 'in'];
 /** A number and the unit behind it, in any cell of a line. */
 const WITH_UNIT = /(\d)[ \u00a0\u202f]*(µm|μm|um|mm|thou|tenths|in|")(?=\s*(?:[;,\t]|$|\s(?:up|down)))/gi;
 
+/** Where the screw stands, with its unit, at the head of a line. */
+const PLACE = /^(\s*[+−-]?[\d.,]+)\s*(?:°|º|˚|deg\w*|grad|turns?|revs?)(?=\s*[;,\t])/i;
+const placeOf = (cell: string) => (/turn|rev/i.test(cell) ? 'turns' : 'degrees');
+
 /** The table with a head that names the unit; one that has a head already is taken as it is. */
 export const typedTable = (text: string, bare: ReadIn): Result<string> => {
   const trimmed = wordsKept('runs', text).trim();
   if (/^[^\d\s+−-]/.test(trimmed)) return good(trimmed);
   let unit: Unit | undefined;
   let mixed: Bad | undefined;
-  const lines = trimmed.split(/\r\n|\r|\n/).map((line, i) =>
-    line.replace(WITH_UNIT, (whole, digit: string, name: string) => {
-      const own = unitNamed(name);
-      if (own === undefined || !LENGTHS.includes(own)) return whole;
-      if (unit !== undefined && own !== unit)
-        mixed ??= bad('lab-units-mixed', { line: i + 1, unit: own, before: unit });
-      unit ??= own;
+  // The place may be said as an angle or in turns, in all lines alike; a bare nought is one in any.
+  const first = trimmed.split(/\r\n|\r|\n/).find((line) => PLACE.test(line));
+  const place = first === undefined ? 'flats' : placeOf(PLACE.exec(first)?.[0] ?? '');
+  const lines = trimmed.split(/\r\n|\r|\n/).map((whole, i) => {
+    const cell = PLACE.exec(whole)?.[0];
+    const own = cell === undefined ? 'flats' : placeOf(cell);
+    if (own !== place && /^\s*[+−-]?[\d.,]*[1-9]/.test(whole))
+      mixed ??= bad('lab-units-mixed', { line: i + 1, unit: own, before: place });
+    const line = whole.replace(PLACE, '$1');
+    return line.replace(WITH_UNIT, (found, digit: string, name: string) => {
+      const length = unitNamed(name);
+      if (length === undefined || !LENGTHS.includes(length)) return found;
+      if (unit !== undefined && length !== unit)
+        mixed ??= bad('lab-units-mixed', { line: i + 1, unit: length, before: unit });
+      unit ??= length;
       return digit;
-    }),
-  );
-  return mixed ?? good(`flats; reading (${unit ?? bare}); direction\n${lines.join('\n')}`);
+    });
+  });
+  return mixed ?? good(`${place}; reading (${unit ?? bare}); direction\n${lines.join('\n')}`);
 };
 
 /** What a fit of the table says of a pair with this net lead, mm a turn. */

@@ -93,10 +93,25 @@ export interface Lab {
   readonly found: number | undefined;
 }
 
+const drawnPair = (pairs: readonly Pair[], classCode: string, student: string, version: string) => {
+  const state = stateOf(['lab', classCode, student, version]);
+  return { state, pair: pairs[pick(state, pairs.length)] };
+};
+
+/** The pair alone, which is quick. */
+export const labPairOf = (
+  pairs: readonly Pair[],
+  classCode: string,
+  student: string,
+  version: string,
+): Result<Pair> => {
+  const { pair } = drawnPair(pairs, classCode, student, version);
+  return pair ? good(pair) : bad('lab-pairs-empty', {});
+};
+
 /** The lab of one student. */
 export const labOf = (pairs: readonly Pair[], classCode: string, student: string, version: string): Result<Lab> => {
-  const state = stateOf(['lab', classCode, student, version]);
-  const pair = pairs[pick(state, pairs.length)];
+  const { state, pair } = drawnPair(pairs, classCode, student, version);
   if (!pair) return bad('lab-pairs-empty', {});
   const { A, C, Delta } = pair;
   const jack = adjusterOf({ threads: { A, C }, choices: { arrangement: 'in line' }, ball: BALL });

@@ -71,6 +71,31 @@ export const sizesKept = ({ kind, name }: Pick<Input, 'kind' | 'name'>, typed: s
     })
     .join(', ');
 
+/** What of a teacher’s changes changes something here, and the exercises of the rest: unknown to this bank, or such that no item can be drawn. */
+export const fitting = (bank: Bank, own: Own): { readonly own: Own; readonly unfit: readonly string[] } => {
+  const exercises = new Map(bank.chapters.flatMap((chapter) => chapter.exercises.map((one) => [one.id, one] as const)));
+  const edits = Object.entries(own.edits).filter(([id, edit]) => {
+    const exercise = exercises.get(id);
+    return exercise !== undefined && edited(exercise, edit).ok;
+  });
+  const marks = Object.entries(own.marks).filter(([id]) => exercises.has(id));
+  const taken = new Set(edits.map(([id]) => id));
+  return {
+    own: {
+      hidden: own.hidden.filter((id) => exercises.has(id)),
+      marks: Object.fromEntries(marks.filter(([, n]) => n !== 1)),
+      edits: Object.fromEntries(edits.filter(([id, edit]) => !isAsWritten(exercises.get(id), edit))),
+    },
+    unfit: [...new Set([...own.hidden, ...Object.keys(own.marks), ...Object.keys(own.edits)])].filter(
+      (id) => !exercises.has(id) || (own.edits[id] !== undefined && !taken.has(id)),
+    ),
+  };
+};
+
+/** A change that was taken back by hand is none. */
+const isAsWritten = (exercise: Exercise | undefined, edit: Edit): boolean =>
+  exercise !== undefined && JSON.stringify(editOf(exercise)) === JSON.stringify(edit);
+
 const TRIED = 200;
 
 /** The exercise with a teacher’s words and sizes, or what is wrong with them. Steps, slips and what is asked stay. */

@@ -56,29 +56,36 @@ const askedParts = keptWith((item) => ({
   }`,
 }));
 
+export interface SheetLook {
+  readonly marks?: Marks;
+  readonly pages?: readonly { readonly places: readonly number[]; readonly more: number }[];
+  /** In large print. */
+  readonly large?: boolean;
+}
+
 /**
- * A student’s sheets. `pages` says which exercises stand on each of them, as they were found to fit; without it all stand on one, which
- * breaks where the paper ends.
+ * A student’s sheets. `pages` says which exercises stand on each of them, as they were found to fit, and how much room to work each gets beside
+ * its own, mm; without it all stand on one, which breaks where the paper ends.
  */
 export const studentSheet = (
   lines: readonly PaperLine[],
   student: string,
   { classCode, version }: Heading,
-  { marks = ONE_EACH, pages }: { readonly marks?: Marks; readonly pages?: readonly (readonly number[])[] } = {},
+  { marks = ONE_EACH, pages, large = false }: SheetLook = {},
 ): string => {
   const own = (line: PaperLine) => marks(line.exercise);
   const total = lines.reduce((sum, line) => sum + own(line), 0);
-  const on = pages ?? [lines.map((_, i) => i)];
-  const sheets = on.map((places, page) => {
+  const on = pages ?? [{ places: lines.map((_, i) => i), more: 0 }];
+  const sheets = on.map(({ places, more }, page) => {
     const name = escapeText(paperOf(student));
     return (
-      `<div class="paper-page"><div class="page-head">${page === 0 ? `<h2>${name}</h2>` : `<p class="page-name">${name}</p>`}` +
+      `<div class="paper-page"${more > 0 ? ` style="--more:${more.toFixed(1)}mm"` : ''}><div class="page-head">${page === 0 ? `<h2>${name}</h2>` : `<p class="page-name">${name}</p>`}` +
       `<p>${DATE} <span class="line"></span></p><p>${MARKS} <span class="line short"></span> ${outOf(total)}</p><p>${pageOf(page + 1, on.length)}</p></div>` +
       `<ol start="${(places[0] ?? 0) + 1}">${places.map((i) => (lines[i] ? asked(lines[i].item, own(lines[i])) : '')).join('')}</ol>` +
       `<p class="paper-foot">${escapeText(paperFoot(classCode, student, version))}</p></div>`
     );
   });
-  return `<section class="paper">${sheets.join('')}</section>`;
+  return `<section class="paper"${large ? ' data-large' : ''}>${sheets.join('')}</section>`;
 };
 
 /** The worked answers of one student: algebra, numbers, answer. The reasons stand once for the class, in `methodSheet`. */

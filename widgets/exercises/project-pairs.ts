@@ -65,8 +65,25 @@ export const projectPairs = (wanted: number, taps: Taps): Result<readonly PairRo
   );
   if (!found.ok) return found;
   const rows = found.value.kind === 'found' ? found.value.rows.filter(({ A, C }) => common(A) && common(C)) : [];
-  return rows.length > 0 ? good(rows.slice(0, SHOWN)) : bad('project-none', { taps });
+  return rows.length > 0 ? good(rows.toSorted(easier(wanted)).slice(0, SHOWN)) : bad('project-none', { taps });
 };
+
+const COARSE = new Set(
+  catalogueOf().candidates.flatMap(({ thread, series }) =>
+    series === 'coarse' || series === 'UNC' ? [thread.designation] : [],
+  ),
+);
+/** Net leads that are this near to each other are one to a shop, mm. */
+const ALIKE = 1e-3;
+
+/** The nearer first; of those alike the one with more coarse threads, whose taps every shop has, then the one with more stroke. */
+const easier =
+  (wanted: number) =>
+  (a: PairRow, b: PairRow): number => {
+    const off = ({ Delta }: PairRow) => Math.round(Math.abs(Math.abs(Delta) - wanted) / ALIKE);
+    const fine = ({ A, C }: PairRow) => [A, C].filter(({ designation }) => !COARSE.has(designation)).length;
+    return off(a) - off(b) || fine(a) - fine(b) || b.stroke - a.stroke;
+  };
 
 /** How far the nearest of these is from the net lead asked for, as a share of it; none where it is near. */
 export const farOff = ([nearest]: readonly PairRow[], wanted: number): number | undefined => {

@@ -17,6 +17,8 @@ export interface Roster {
   readonly students: readonly string[];
   /** Of students whose line ends in `; inch` or `; mm`: the unit in which they are asked. */
   readonly units: ReadonlyMap<string, OwnUnits>;
+  /** Students whose line ends in `; large`: their sheets are in large print. */
+  readonly large: ReadonlySet<string>;
   /** What was done to the list, one sentence each. */
   readonly notes: readonly string[];
 }
@@ -33,12 +35,22 @@ const tidy = (text: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
-/** A line in two: the name, and behind a semicolon or a tab the unit in which the student is asked. */
-const apart = (line: string): { readonly name: string; readonly units?: OwnUnits } => {
-  const [, name, unit] =
-    /^(.*?)\s*[;\t]\s*(mm|metric|metrisch|inch|in|imperial|zoll)\s*$/i.exec(line.slice(0, 2000)) ?? [];
-  if (name === undefined || unit === undefined) return { name: tidy(line) };
-  return { name: tidy(name), units: /^m/i.test(unit) ? 'mm' : 'inch' };
+interface Line {
+  readonly name: string;
+  readonly units?: OwnUnits;
+  readonly large?: boolean;
+}
+
+const SUFFIX =
+  /^(.*?)\s*[;\t]\s*(?:(mm|metric|metrisch|inch|in|imperial|zoll)|(large(?: print)?|groß(?:druck)?|gross(?:druck)?))\s*$/iu;
+
+/** A line in its parts: the name, and behind semicolons or tabs the unit in which the student is asked, and large print; the last one counts. */
+const apart = (line: string): Line => {
+  const [, rest, unit, large] = SUFFIX.exec(line.slice(0, 2000).normalize('NFC')) ?? [];
+  if (rest === undefined) return { name: tidy(line) };
+  const before = apart(rest);
+  if (large !== undefined) return { ...before, large: true };
+  return { ...before, units: /^m/i.test(unit ?? '') ? 'mm' : 'inch' };
 };
 
 export const readRoster = (text: string): Result<Roster> => {
@@ -63,12 +75,15 @@ export const readRoster = (text: string): Result<Roster> => {
     return `${name} (${n})`;
   });
   const units = new Map<string, OwnUnits>();
-  for (const [i, own] of raw.filter(({ name }) => name !== '').entries())
+  const large = new Set<string>();
+  for (const [i, own] of raw.filter(({ name }) => name !== '').entries()) {
     if (own.units !== undefined) units.set(students[i] ?? '', own.units);
+    if (own.large) large.add(students[i] ?? '');
+  }
   const notes = twice.length === 0 ? [] : [namesTwice(twice.length, quoted(twice[0] ?? ''))];
   const odd = names.find((name) => name.includes(';'));
   if (odd !== undefined) notes.push(unitNotTaken(quoted(odd), quoted(odd.slice(odd.lastIndexOf(';') + 1).trim())));
-  return good({ students, units, notes });
+  return good({ students, units, large, notes });
 };
 
 export const readClassCode = (text: string): Result<string> => {

@@ -27,8 +27,12 @@ declare module '../engine/kernel/result.ts' {
   }
 }
 
-/** One spelling for capitals and for the Greek letter mu, which some keyboards type for the micro sign. */
-const folded = (text: string): string => text.toLowerCase().replace('μ', 'µ');
+/** One spelling for capitals, for the Greek letter mu, and for a ring or a raised o: some keyboards have those for the micro and the degree sign. */
+const folded = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace('μ', 'µ')
+    .replace(/^[º˚]$/, '°');
 
 const spelt = new Map<string, Unit>();
 for (const [unit, fact] of Object.entries(UNITS) as [Unit, UnitFact][])

@@ -115,16 +115,22 @@ export const readBook = (
       foreign,
     })),
     rendered,
-    mistakes: [
+    mistakes: inOrder([
       ...pages.flatMap(({ page }) => page.mistakes),
       ...sources.flatMap(({ file, slug }) => brokenLinks(file, slug, rendered, sources)),
       ...sameNames(sources, rendered),
       ...offTheMap(sources, rendered),
-    ],
+    ]),
     bank: makeBank(
       pages.map(({ source: { slug }, page: { title, model } }) => ({ slug, title, exercises: model.exercises })),
     ),
   };
+};
+
+/** As one goes through the files: file by file as they first come, and each from its top. */
+const inOrder = (mistakes: readonly Diagnostic[]): readonly Diagnostic[] => {
+  const files = [...new Set(mistakes.map(({ file }) => file))];
+  return mistakes.toSorted((a, b) => files.indexOf(a.file) - files.indexOf(b.file) || a.line - b.line);
 };
 
 /**

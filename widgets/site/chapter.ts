@@ -440,7 +440,8 @@ const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void
           `“${tag}” would be printed as it stands, since HTML is not taken; write Markdown, or \`${tag}\` for the characters.`,
         );
       const bare = BARE_FIGURE.exec(child.content);
-      if (bare && !loose)
+      // A reason that states a number is told as one already.
+      if (bare && !loose && !book.mistakes.some((known) => known.line === line + base))
         note(
           `“${bare[0]}” is typed by hand; write {{ ${bare[0]} }} for a given quantity, {{ example.symbol = value }} for a result, or {{! ${bare[0]} }} for a name.`,
         );

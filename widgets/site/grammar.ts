@@ -37,10 +37,12 @@ declare module '../engine/kernel/result.ts' {
     /** A list that a field would take without some of its entries. */
     'list-with-odd-entries': { readonly note: string };
     'line-of-no-kind': { readonly line: string };
+    'bounds-misspelt': { readonly name: string; readonly start: string; readonly rest: string };
     'option-not-of-choice': {
       readonly option: string;
       readonly choice: string;
       readonly options: readonly string[];
+      readonly near: string | undefined;
     };
     'input-unknown': { readonly name: string; readonly near: string | undefined };
     'start-out-of-bounds': { readonly name: string; readonly start: string };
@@ -106,8 +108,13 @@ export const readInputLine = (line: string): Result<Input> => {
     const options: readonly string[] = CHOICES[name].options;
     return options.includes(start)
       ? good({ kind: 'choice', name, label: comment ?? choiceSays(name), start })
-      : bad('option-not-of-choice', { option: start, choice: name, options });
+      : bad('option-not-of-choice', { option: start, choice: name, options, near: nearest(start, options) });
   }
+  // `1 form -4 to 4`: a number, then words that are no unit of it.
+  const [, number, rest] =
+    /^([+−-]?[\d.,/]+(?:\s*[^\s\d]+)?)\s+([a-z]+\s.*\d.*)$/i.exec(from === undefined ? start : '') ?? [];
+  if (isSymbol(name) && number !== undefined && rest !== undefined)
+    return bad('bounds-misspelt', { name, start: number, rest });
   if (!isSymbol(name))
     return bad('input-unknown', {
       name,

@@ -261,10 +261,13 @@ export const readingsOf = (
   const over = BEYOND + windUp / Math.PI + (weighted ? 0 : (play.A + play.C + worn) / net);
   const down = [...places].reverse();
   const moves: Move[] = [];
+  /** Where each move ends, and which of them are read. */
+  const path: number[] = [];
   const stands: number[] = [];
   let at = 0;
   const go = (to: number) => {
     moves.push({ kind: 'turn', turns: inTurns(to - at) });
+    path.push(to);
     at = to;
   };
   for (const way of [places, down]) {
@@ -272,7 +275,7 @@ export const readingsOf = (
     go(first - Math.sign(second - first) * over);
     for (const place of way) {
       go(place);
-      stands.push(moves.length);
+      stands.push(path.length - 1);
     }
   }
   const motion = simulate(
@@ -294,7 +297,8 @@ export const readingsOf = (
   );
   if (!motion.ok) return motion;
   const both = [...places, ...down];
-  const aside = asideOf(bench, both, weighted);
+  // What leans or is pushed lies the other way only once it has been turned back, so the turns beyond count here too.
+  const aside = asideOf(bench, path, weighted);
   if (!aside.ok) return aside;
   const state = randomState(2 * seed + (weighted ? 1 : 0));
   if (!state.ok) return state;
@@ -304,7 +308,8 @@ export const readingsOf = (
   // Another run goes over the same flanks; only the clock has gone on.
   const heights = Array.from({ length: count }, (_, i) => {
     const k = i % both.length;
-    const z = (motion.value.carried[stands[k] as number] as number) + (aside.value[k]?.z ?? 0);
+    const stand = stands[k] as number;
+    const z = (motion.value.carried[stand + 1] as number) + (aside.value[stand]?.z ?? 0);
     return asRead(bench, z + grown(bench, EACH * i));
   });
   return good(
@@ -316,7 +321,7 @@ export const readingsOf = (
         DIVISION.height,
       ),
       side: rounded(
-        (aside.value[i % both.length]?.x ?? 0) + SCATTER.side * (noise[2 * i + 1] as number),
+        (aside.value[stands[i % both.length] as number]?.x ?? 0) + SCATTER.side * (noise[2 * i + 1] as number),
         DIVISION.side,
       ),
     })),

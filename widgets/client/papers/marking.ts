@@ -28,32 +28,10 @@ import {
 import { answersOf, type Marked, markGrid, scoresCsv } from '../../exercises/mark.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { make, whenSent } from '../dom.ts';
-import { button, type ClassAbove, status, textField } from './parts.ts';
+import { button, type ClassAbove, status, tableOf, textField } from './parts.ts';
 
 const HEADS = [STUDENT, EXERCISE_HEAD, TITLE_HEAD, RIGHT_HEAD, WRONG_HEAD, UNREAD_HEAD, LEFT_HEAD];
 const ANSWER_HEADS = [STUDENT, EXERCISE_HEAD, TITLE_HEAD, ANSWER_HEAD, VERDICT_HEAD, SLIP_HEAD];
-
-const table = (caption: string, heads: readonly string[], rows: readonly (readonly string[])[]): HTMLElement => {
-  const cells = (of: readonly string[], tag: 'th' | 'td') =>
-    of.map((text, i) =>
-      make(
-        i === 0 && tag === 'td' ? 'th' : tag,
-        tag === 'th' ? { scope: 'col' } : i === 0 ? { scope: 'row' } : {},
-        text,
-      ),
-    );
-  return make(
-    'div',
-    { class: 'table-scroll', tabindex: '0', role: 'region', 'aria-label': caption },
-    make(
-      'table',
-      {},
-      make('caption', {}, caption),
-      make('thead', {}, make('tr', {}, ...cells(heads, 'th'))),
-      make('tbody', {}, ...rows.map((row) => make('tr', {}, ...cells(row, 'td')))),
-    ),
-  );
-};
 
 export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
   const grid = textField('filled-grid', FILLED_GRID, '', 6);
@@ -102,18 +80,18 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
       ...(unread.length === 0
         ? []
         : [
-            table(
+            tableOf(
               ANSWERS_UNREAD,
               [STUDENT, TITLE_HEAD, ANSWER_HEAD, SLIP_HEAD],
               unread.map((a) => [a.student, a.title, a.typed, a.says]),
             ),
           ]),
-      table(
+      tableOf(
         SCORES,
         [STUDENT, SCORE],
         students.map((s) => [s.student, `${number(s.score)} / ${number(most)}`]),
       ),
-      table(
+      tableOf(
         MISSED_ITEMS,
         [TITLE_HEAD, RIGHT_HEAD, WRONG_HEAD, UNREAD_HEAD, LEFT_HEAD],
         items.map((i) => [i.title, String(i.right), String(i.wrong), String(i.unread), String(i.left)]),
@@ -121,7 +99,7 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
       ...(slips.length === 0
         ? []
         : [
-            table(
+            tableOf(
               MISSED_SLIPS,
               [SLIP_HEAD, TITLE_HEAD, TIMES_HEAD],
               slips.map((s) => [s.says, items.find((i) => i.key === s.key)?.title ?? '', String(s.count)]),
@@ -131,7 +109,7 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
         'details',
         {},
         make('summary', {}, BY_ANSWER),
-        table(
+        tableOf(
           BY_ANSWER,
           [STUDENT, TITLE_HEAD, ANSWER_HEAD, VERDICT_HEAD, SLIP_HEAD],
           answers.map((a) => [a.student, a.title, a.typed, ANSWER_KINDS[a.kind], a.says]),

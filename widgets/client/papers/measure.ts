@@ -5,7 +5,14 @@
 import type { Item } from '../../exercises/exercise.ts';
 import { paginate } from '../../exercises/paginate.ts';
 import type { PaperLine } from '../../exercises/paper.ts';
-import { asked, type Heading, type Marks, studentSheet } from '../../exercises/paper-html.ts';
+import {
+  asked,
+  type Heading,
+  type Marks,
+  type Room,
+  type SheetLook,
+  studentSheet,
+} from '../../exercises/paper-html.ts';
 import { all, make } from '../dom.ts';
 
 /** Within the margins that the styles give a sheet (18 mm and 16 mm), mm; ISO 216 A4 and ANSI/ASME Y14.1 A (Letter). */
@@ -15,6 +22,8 @@ const WITHIN = {
 } as const;
 /** Browsers round here and there; so much of a sheet stays free, mm. */
 const SPARE = 6;
+/** What is left of a sheet is room to work, up to so much for each exercise, mm. */
+const MOST_MORE = 60;
 /** Some milliseconds of layout. */
 const AT_ONCE = 30;
 const PX_PER_MM = 96 / 25.4;
@@ -22,28 +31,34 @@ const PX_PER_MM = 96 / 25.4;
 export interface Measure {
   /** Lays out what was not yet laid out, so many in one go: each look at a height has the page laid out anew. */
   readonly learn: (lines: readonly PaperLine[]) => Generator<void, void, void>;
-  readonly pagesOf: (lines: readonly PaperLine[]) => number[][];
+  readonly pagesOf: (lines: readonly PaperLine[]) => NonNullable<SheetLook['pages']>;
   readonly end: () => void;
 }
 
 export const measureFor = (
   paper: string,
-  look: Readonly<Record<string, string>>,
+  room: Room,
+  large: boolean,
   marks: Marks,
   heading: Heading,
   names: readonly string[],
 ): Measure => {
   const { width, height } =
     paper === 'A4' || paper === 'Letter' ? WITHIN[paper] : { width: WITHIN.A4.width, height: WITHIN.Letter.height };
-  const box = make('div', { class: 'papers-measure', 'aria-hidden': 'true', style: `width:${width}mm`, ...look });
+  const box = make('div', {
+    class: 'papers-measure',
+    'aria-hidden': 'true',
+    style: `width:${width}mm`,
+    'data-room': room,
+  });
   document.body.append(box);
   // Head and foot of the longest name, which no other is higher than.
   const longest = names.reduce((a, b) => (b.length > a.length ? b : a), '');
-  box.innerHTML = studentSheet([], longest, heading);
+  box.innerHTML = studentSheet([], longest, heading, { large });
   const chrome = box.querySelector('.paper-page')?.getBoundingClientRect().height ?? 0;
-  box.innerHTML = '<section class="paper"><div class="paper-page"><ol></ol></div></section>';
+  box.innerHTML = `<section class="paper"${large ? ' data-large' : ''}><div class="paper-page"><ol></ol></div></section>`;
   const list = box.querySelector('ol') ?? box;
-  const room = (height - SPARE) * PX_PER_MM - chrome;
+  const within = (height - SPARE) * PX_PER_MM - chrome;
   const heights = new Map<Item, number>();
   return {
     *learn(lines) {
@@ -63,8 +78,11 @@ export const measureFor = (
     pagesOf: (lines) =>
       paginate(
         lines.map(({ item }) => heights.get(item) ?? 0),
-        room,
-      ),
+        within,
+      ).map(({ places, left }) => ({
+        places,
+        more: room === 'none' ? 0 : Math.min(MOST_MORE, left / PX_PER_MM / Math.max(1, places.length)),
+      })),
     end: () => box.remove(),
   };
 };

@@ -1,4 +1,4 @@
-/** Where a teacher leaves exercises out, gives them marks, and changes their words and sizes; kept in a file, not in the browser. */
+/** Where a teacher leaves exercises out, gives them marks, and changes their words and sizes; kept with the tab, and in a file. */
 import {
   CHANGE_EXERCISE,
   changedNow,
@@ -21,6 +21,7 @@ import {
   type Edit,
   edited,
   editOf,
+  fitting,
   NO_OWN,
   type Own,
   readMarks,
@@ -32,16 +33,30 @@ import {
 import { langOf } from '../../exercises/own-language.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { make, whenSent } from '../dom.ts';
+import { tabText, writeTab } from '../storage.ts';
 import { button, lineField, status, textField } from './parts.ts';
+
+const KEY = 'notebook-own-exercises';
+const isNone = ({ hidden, marks, edits }: Own): boolean =>
+  hidden.length + Object.keys(marks).length + Object.keys(edits).length === 0;
 
 export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => void): void => {
   let own = NO_OWN;
   const said = status();
   const list = make('div', { class: 'own-list' });
-  const take = (next: Own) => {
-    own = next;
+  const counts = () => ({
+    hidden: own.hidden.length,
+    edits: Object.keys(own.edits).length,
+    marks: Object.keys(own.marks).length,
+  });
+  /** Takes what fits the bank, and keeps it with the tab; gives what did not fit. */
+  const take = (next: Own): readonly string[] => {
+    const fit = fitting(bank, next);
+    own = fit.own;
     changed(own);
-    said.say(ownSays(own.hidden.length, Object.keys(own.edits).length));
+    writeTab(KEY, isNone(own) ? '' : writeOwn(own));
+    said.say(ownSays(counts()));
+    return fit.unfit;
   };
 
   /** What takes the changes that were typed and not yet taken, false where one is refused; by the id of their exercise. */
@@ -167,10 +182,12 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
     const read = readOwn(await chosen.text());
     if (!read.ok) return said.refuse(read);
     typed.clear();
-    take(read.value);
+    const unfit = take(read.value);
     show();
-    said.say(ownRead(read.value.hidden.length, Object.keys(read.value.edits).length));
+    said.say(ownRead({ ...counts(), unfit }));
   });
+  const kept = readOwn(tabText(KEY));
+  if (kept.ok) take(kept.value);
   show();
   place.append(
     list,

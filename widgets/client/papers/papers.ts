@@ -248,20 +248,30 @@ export const mountPapers = (
     say('');
     showLink(made.value);
     preview.setAttribute('aria-busy', 'true');
-    const look = { 'data-room': looks.chosen(), ...(large.checked ? { 'data-large': '' } : {}) };
-    for (const [name, value] of Object.entries(look)) sheets.setAttribute(name, value);
-    if (!large.checked) delete sheets.dataset.large;
-    const measure = measureFor(document.body.dataset.paper ?? '', look, marksOf, heading, students);
+    const room = looks.chosen();
+    for (const part of [sheets, preview]) part.dataset.room = room;
+    const allLarge = large.checked;
+    const isLarge = (student: string) => allLarge || class_.value.large.has(student);
+    const size = document.body.dataset.paper ?? '';
+    /** One for either size of print that the class has. */
+    const measures = [false, true].flatMap((big) => {
+      const names = students.filter((student) => isLarge(student) === big);
+      return names.length === 0 ? [] : [{ big, ...measureFor(size, room, big, marksOf, heading, names) }];
+    });
     function* oneByOne(): Generator<number, void, void> {
       for (const [i, student] of students.entries()) {
         papers.push({ student, lines: setPaper(placesFor(units.get(student)), classCode, student, bank.version) });
         if (i % 20 === 19) yield 0;
       }
-      for (const _ of measure.learn(papers.flatMap(({ lines }) => lines))) yield 0;
+      for (const { big, learn } of measures) {
+        const own = papers.filter(({ student }) => isLarge(student) === big);
+        for (const _ of learn(own.flatMap(({ lines }) => lines))) yield 0;
+      }
       for (const [i, { student, lines }] of papers.entries()) {
-        const pages = measure.pagesOf(lines);
+        const big = isLarge(student);
+        const pages = measures.find((one) => one.big === big)?.pagesOf(lines) ?? [];
         const [sheet, key] = [
-          studentSheet(lines, student, heading, { pages, marks: marksOf }),
+          studentSheet(lines, student, heading, { pages, marks: marksOf, large: big }),
           keySheet(lines, student, heading),
         ];
         sheets.insertAdjacentHTML('beforeend', sheet);
@@ -275,7 +285,7 @@ export const mountPapers = (
       method.innerHTML = methodSheet(places, papers[0]?.lines ?? [], heading, methods, marksOf);
     };
     const halt = () => {
-      measure.end();
+      for (const { end } of measures) end();
       preview.setAttribute('aria-busy', 'false');
     };
     const done = () => {

@@ -78,6 +78,33 @@ export const status = () => {
   };
 };
 
+/** A table that scrolls by itself where the page is narrow. */
+export const tableOf = (
+  caption: string,
+  heads: readonly string[],
+  rows: readonly (readonly string[])[],
+): HTMLElement => {
+  const cells = (of: readonly string[], tag: 'th' | 'td') =>
+    of.map((text, i) =>
+      make(
+        i === 0 && tag === 'td' ? 'th' : tag,
+        tag === 'th' ? { scope: 'col' } : i === 0 ? { scope: 'row' } : {},
+        text,
+      ),
+    );
+  return make(
+    'div',
+    { class: 'table-scroll', tabindex: '0', role: 'region', 'aria-label': caption },
+    make(
+      'table',
+      {},
+      make('caption', {}, caption),
+      make('thead', {}, make('tr', {}, ...cells(heads, 'th'))),
+      make('tbody', {}, ...rows.map((row) => make('tr', {}, ...cells(row, 'td')))),
+    ),
+  );
+};
+
 /** A stack of paper that only prints: `print` puts it alone on the sheets. */
 export const printed = (kind: string) => {
   document.querySelector(`.papers-print[data-kind="${kind}"]`)?.remove();

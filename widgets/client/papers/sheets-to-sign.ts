@@ -15,6 +15,7 @@ import {
   WANTED_LEAD,
   WHICH_TAPS,
 } from '#words/classroom.ts';
+import { spokenNumber } from '../../engine/index.ts';
 import { farOff, projectPairs, TAPS } from '../../exercises/project-pairs.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type NumberFormat, numeral, show } from '../../input/format.ts';
@@ -63,10 +64,12 @@ const projectOnPaper = (part: Element): HTMLElement => {
   return whole;
 };
 
+/** A quarter of a millimetre: what neighbouring sizes of one system of threads give. */
+const FIRST_LEAD = '250 µm';
 const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
 
 export const mountProject = (place: HTMLElement): void => {
-  const wanted = lineField('project-lead', WANTED_LEAD, '87.5 µm');
+  const wanted = lineField('project-lead', WANTED_LEAD, FIRST_LEAD);
   const taps = oneOf('project-taps', WHICH_TAPS, TAPS, 'metric', (name) => TAPS_NAMES[name]);
   const said = status();
   const shown = make('div', { class: 'table-scroll', tabindex: '0', role: 'region', 'aria-label': PAIRS_FOR_PROJECT });
@@ -88,7 +91,7 @@ export const mountProject = (place: HTMLElement): void => {
       ),
     );
     const rows = pairs.value.map(({ A, C, Delta, gain, stroke }) => [
-      `${A.designation} + ${C.designation}`,
+      spokenNumber(`${A.designation} + ${C.designation}`),
       show(Delta, MOTION, 'both'),
       numeral(gain, 3),
       show(stroke, MOTION, 'both'),

@@ -26,7 +26,7 @@ export const ROOM_NAMES: Same<typeof En.ROOM_NAMES> = {
   some: 'Platz für einige Zeilen',
   much: 'Platz für eine Zeichnung',
 };
-export const LARGE_PRINT = 'große Schrift';
+export const LARGE_PRINT = 'große Schrift für alle';
 export const PRINT_GRID = 'Antwortraster drucken';
 export const PRINT_METHOD = 'Rechenwege drucken';
 export const KEY_ON_ONE = 'Lösungen klein, in zwei Spalten: eine Seite je Lernendem';
@@ -87,7 +87,11 @@ export const SIGN_OFF: Same<typeof En.SIGN_OFF> = {
 };
 export const rigFor: typeof En.rigFor = (student) => `Aufbau: ${student}`;
 export const RIG_HEAD: typeof En.RIG_HEAD = (unit) =>
-  `Ein gerechnetes Stellelement mit einem versteckten Fehler, auf der Prüfbank unter einem Werkstück von 20 N. Seine Messuhr zeigt, in ${unit}, bei jeder Fläche:`;
+  `Ein gerechnetes Stellelement mit einem versteckten Fehler, seine Basis ist eingespannt. Das Werkstück, ein Gewicht von 20 N, steht auf seiner Spitze. Eine Messuhr über der Spitze zeigt, in ${unit}, bei jeder Fläche:`;
+export const RIG_WAYS =
+  'Jeder Weg beginnt eine Zehntelumdrehung oder mehr vor seiner ersten Fläche, damit der tote Gang vor der ersten Ablesung aufgenommen ist.';
+export const RIG_QUARTERS =
+  'Eine zweite Messuhr berührt die Spitze von der Seite. Sie wurde auf null gestellt, bevor das Werkstück aufgesetzt war. Dann wurde das Werkstück abgenommen und die Umdrehung über der Spitze noch einmal abgelesen, hinauf und hinunter.';
 export const LAB_FACTS: Same<typeof En.LAB_FACTS> = [
   'Gemessene Bewegung einer Umdrehung:',
   'Toter Gang:',
@@ -100,14 +104,14 @@ export const FOUND_BY_FIT = 'Durch Anpassung gefunden';
 export const QUARTERS_NAME: typeof En.QUARTERS_NAME = (unit) => `Eine Umdrehung in Vierteln, in ${unit}`;
 export const QUARTER_HEADS: Same<typeof En.QUARTER_HEADS> = [
   'Umdrehungen',
-  'Quer zur Spitze, mit Werkstück',
-  'Längs, ohne Werkstück, hinauf',
-  'Längs, ohne Werkstück, hinunter',
+  'Von der Seite, mit Werkstück',
+  'Über der Spitze, ohne Werkstück, hinauf',
+  'Über der Spitze, ohne Werkstück, hinunter',
 ];
 export const rigChecks: typeof En.rigChecks = (v) => [
   `Ein Endmaß von ${v.is} unter der Messuhr zeigt ${v.reads}.`,
-  `Eine Hand hielt das Stellelement zehn Minuten lang. Die Ablesung wanderte um ${v.drift}.`,
-  `Mit dem Werkstück hin und zurück gedreht, steht der Bleistiftstrich am Hubteil um ${v.line} daneben.`,
+  `Eine Hand hielt das Stellelement zehn Minuten lang, ohne dass gedreht wurde. Die Ablesung wanderte um ${v.drift}.`,
+  `Am Hubteil läuft ein Bleistiftstrich hinunter. Nachdem der Kopf mit dem Werkstück hin und zurück gedreht wurde, steht er um ${v.line} daneben.`,
 ];
 export const LAB_PAIRS = 'Paare in der Klasse, eines je Zeile: Gewinde A + Gewinde C. Jeder bekommt eines davon.';
 export const SET_LAB = 'Labor stellen';
@@ -119,7 +123,7 @@ export const PRINT_LAB_KEY = 'Drucken, was sie verstecken';
 export const RIGS_AS_CSV = 'Ablesungen aller Aufbauten als CSV';
 export const OPEN_RIG = 'Die Ablesungen des ersten Aufbaus im Kapitel über Kalibrierung (ein neuer Tab)';
 export const TYPED_READINGS =
-  'Ablesungen einer Person, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; auf oder ab, zum Beispiel 1; 14,6; auf';
+  'Ablesungen, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; auf oder ab, zum Beispiel 1; 14,6; auf. Von einer ganzen Klasse mit dem Namen davor: Ada; 1; 14,6; auf';
 export const READINGS_IN = 'Ablesungen ohne Einheit sind in';
 export const RIG_COLUMNS: Same<typeof En.RIG_COLUMNS> = ['Name', 'Fläche', 'Ablesung', 'Einheit', 'Richtung'];
 export const readingsJudged: typeof En.readingsJudged = (v) =>
@@ -131,11 +135,38 @@ export const readingsJudged: typeof En.readingsJudged = (v) =>
           `Eine Ablesung liegt weit ab von den anderen: Fläche ${v.stray.flat}${v.stray.way ? `, ${v.stray.way === 'up' ? 'auf' : 'ab'}` : ''}. Sieh sie noch einmal an.`,
         ]),
     ...(v.swapped ? ['Die Ablesungen ab liegen vor denen auf, was kein Gewinde tut: Sind beide vertauscht?'] : []),
-    ...(v.lost === undefined ? [] : [`Umkehrspiel zwischen auf und ab: ${v.lost}.`]),
+    ...(v.lost === undefined ? [] : [`Toter Gang zwischen hinauf und hinunter: ${v.lost}.`]),
     ...(v.wave === undefined ? [] : [`Einmal je Umdrehung weicht die Bewegung um ± ${v.wave} ab.`]),
   ].join(' ');
 export const OPEN_READINGS = 'Diese Ablesungen im Kapitel über Kalibrierung (ein neuer Tab)';
-export const TYPED_PAIR = 'Das Paar, zu dem sie gehören';
+export const TYPED_PAIR =
+  'Wessen sie sind: ein Name der Liste, oder ein Paar. Nicht gefragt, wo jede Zeile einen Namen hat';
+export const AS_ON_SHEET = 'der Einheit des Blatts';
+export const LAB_VERDICTS: Same<typeof En.LAB_VERDICTS> = {
+  agrees: 'stimmt überein',
+  differs: 'stimmt nicht überein',
+  'too rough': 'sagt nichts',
+};
+export const classJudged: typeof En.classJudged = (students, refused, unknown, missing) =>
+  [
+    `Die Ablesungen von ${students === 1 ? 'einer Person' : `${students} Lernenden`} sind beurteilt.`,
+    ...(refused === 0 ? [] : [`Die von ${refused} weiteren konnten es nicht werden; die Tabelle sagt, warum.`]),
+    ...(unknown.length === 0 ? [] : [`Nicht auf der Liste oben: ${unknown.join(', ')}.`]),
+    ...(missing.length === 0 ? [] : [`Auf der Liste, ohne Ablesungen: ${missing.join(', ')}.`]),
+  ].join(' ');
+export const CLASS_READINGS = 'Ablesungen der Klasse';
+export const READINGS_SAY = 'Was die Ablesungen sagen';
+export const CLASS_READINGS_CSV = 'Diese Ergebnisse als CSV';
+export const CLASS_READINGS_HEADS: Same<typeof En.CLASS_READINGS_HEADS> = [
+  'Name',
+  'Paar',
+  'Bewegung einer Umdrehung, µm',
+  '±, µm',
+  'Nach Entwurf, µm',
+  'Urteil',
+  'Toter Gang, µm',
+  'Was die Ablesungen sagen',
+];
 export const JUDGE_READINGS = 'Diese Ablesungen beurteilen';
 export const FIRST_LAB = 'Erstes Laborblatt, Aufbau und Lösung';
 
@@ -195,10 +226,21 @@ export const changedNow: typeof En.changedNow = (title) =>
 export const SAVE_OWN = 'Diese Änderungen in eine Datei speichern';
 export const OPEN_OWN = 'Eine solche Datei öffnen';
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
-export const ownSays: typeof En.ownSays = (hidden, edits) =>
-  `${counted(hidden, 'Aufgabe ist', 'Aufgaben sind')} ausgelassen, ${counted(edits, 'ist', 'sind')} geändert. Früher gestellte Blätter bleiben, wie sie sind.`;
-export const ownRead: typeof En.ownRead = (hidden, edits) =>
-  `Die Datei ist gelesen: ${counted(hidden, 'Aufgabe ist', 'Aufgaben sind')} ausgelassen, ${counted(edits, 'ist', 'sind')} geändert.`;
+const ownCounts = ({ hidden, edits, marks }: Parameters<typeof En.ownSays>[0]): string =>
+  `${counted(hidden, 'Aufgabe ist', 'Aufgaben sind')} ausgelassen, ${counted(edits, 'ist', 'sind')} geändert, ${counted(marks, 'hat', 'haben')} eigene Punkte`;
+export const ownSays: typeof En.ownSays = (own) =>
+  own.hidden + own.edits + own.marks === 0
+    ? 'Alle Aufgaben sind, wie die Kapitel sie haben.'
+    : `${ownCounts(own)}. Das gilt für Blätter, die von jetzt an gestellt werden. Es bleibt in diesem Tab; sichere es in eine Datei, um es beim nächsten Mal zu haben.`;
+export const ownRead: typeof En.ownRead = (own) =>
+  [
+    `Die Datei ist gelesen: ${ownCounts(own)}.`,
+    ...(own.unfit?.length
+      ? [
+          `Nicht verwendet, weil dieses Heft keine solche Aufgabe hat oder die Änderung nicht mehr zu ihr passt: ${own.unfit.join(', ')}.`,
+        ]
+      : []),
+  ].join(' ');
 
 export const PLAN = 'Plan des Kurses';
 export const LESSONS = 'Stunden';

@@ -233,7 +233,7 @@ export const FORM_NAMES: Same<typeof En.FORM_NAMES> = {
 };
 export const CLASS_CODE = 'Kennwort der Klasse';
 export const ROSTER =
-  'Liste: ein Name oder Kürzel je Zeile; hinter einem Semikolon „Zoll“ oder „mm“ für jemanden, der darin arbeitet. Sie bleibt in diesem Tab.';
+  'Liste: ein Name oder Kürzel je Zeile; hinter einem Semikolon „Zoll“ oder „mm“ für jemanden, der darin arbeitet, und „groß“ für jemanden, der große Schrift braucht. Sie bleibt in diesem Tab.';
 export const SET_PAPERS = 'Blätter stellen';
 export const questionBank: typeof En.questionBank = (version) => `Aufgabensammlung ${version}.`;
 export const BANK_AS_QTI = 'Aufgabensammlung als QTI 2.1';

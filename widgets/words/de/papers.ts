@@ -173,7 +173,7 @@ export const eachOnce: typeof En.eachOnce = (letters) => `Schreibe jedes von ${l
 export const namesTwice: typeof En.namesTwice = (count, first) =>
   `${count === 1 ? 'Ein Name steht' : `${count} Namen stehen`} mehr als einmal in der Liste; die späteren sind nummeriert, ${first} und so weiter, damit nicht zwei dasselbe Blatt bekommen.`;
 export const unitNotTaken: typeof En.unitNotTaken = (line, unit) =>
-  `${line}: In ${unit} kann niemand gefragt werden, also ist alles der Name; die Einheiten sind mm und Zoll.`;
+  `${line}: ${unit} sagt nichts darüber, wie jemand gefragt wird, also ist alles der Name. Hinter einem Semikolon stehen mm, Zoll oder groß.`;
 export const paperOf: typeof En.paperOf = (student) => `Aufgaben: ${student}`;
 export const keyOf: typeof En.keyOf = (student) => `Lösung: ${student}`;
 export const paperFoot: typeof En.paperFoot = (classCode, student, bank) =>

@@ -27,7 +27,7 @@ export const gridColumn = (number: number): string => `${number}`;
 
 export const LOOK = 'On the sheets';
 export const ROOM_NAMES = { none: 'no room to work', some: 'room for some lines', much: 'room for a drawing' } as const;
-export const LARGE_PRINT = 'large print';
+export const LARGE_PRINT = 'large print for all';
 export const PRINT_EMPTY_GRID = 'Print the empty grid';
 export const PRINT_GRID = 'Print the answer grid';
 export const PRINT_METHOD = 'Print how it is worked';
@@ -88,7 +88,12 @@ export const SIGN_OFF = {
 };
 export const rigFor = (student: string): string => `Rig: ${student}`;
 export const RIG_HEAD = (unit: string): string =>
-  `A computed jack with one hidden fault, on the bench with the work of 20 N on it. Its indicator shows, in ${unit}, at each flat:`;
+  `A computed jack with one hidden fault. Its base is clamped. The work, a weight of 20 N, stands on its tip. An indicator over the tip shows, in ${unit}, at each flat:`;
+/** Under the flats, and over the quarters. */
+export const RIG_WAYS =
+  'Each way begins a tenth of a turn or more beyond its first flat, so that what is lost on reversal is taken up before the first reading.';
+export const RIG_QUARTERS =
+  'A second indicator touches the tip from the side. It was set to zero before the work was put on. Then the work was taken off, and the turn was read over the tip again, up and down.';
 export const LAB_FACTS = [
   'Measured motion of a turn:',
   'Lost motion:',
@@ -99,7 +104,12 @@ export const HIDES = 'Hides';
 export const RIG_GIVEN = 'Given to the rig';
 export const FOUND_BY_FIT = 'Found by the fit';
 export const QUARTERS_NAME = (unit: string): string => `One turn by quarters, in ${unit}`;
-export const QUARTER_HEADS = ['Turn', 'Across the tip, work on', 'Along, work off, up', 'Along, work off, down'];
+export const QUARTER_HEADS = [
+  'Turns',
+  'From the side, with the work on',
+  'Over the tip, with the work off, up',
+  'Over the tip, with the work off, down',
+];
 /** What is found at the bench without turning, each as it is printed. */
 export const rigChecks = (v: {
   readonly is: string;
@@ -108,8 +118,8 @@ export const rigChecks = (v: {
   readonly line: string;
 }): readonly string[] => [
   `A gauge block of ${v.is} under the indicator reads ${v.reads}.`,
-  `A hand held the jack for ten minutes. The reading went by ${v.drift}.`,
-  `Turned on and back with the work on, the pencil line on the carried part stands ${v.line} off.`,
+  `A hand held the jack for ten minutes, and nothing was turned. The reading went by ${v.drift}.`,
+  `A pencil line runs down the carried part. After the head was turned on and back with the work on, the line stands ${v.line} aside.`,
 ];
 export const LAB_PAIRS = 'Pairs in the class, one a line: thread A + thread C. Each student gets one of them.';
 export const SET_LAB = 'Set the lab';
@@ -121,7 +131,7 @@ export const PRINT_LAB_KEY = 'Print what they hide';
 export const RIGS_AS_CSV = 'Readings of all rigs as CSV';
 export const OPEN_RIG = 'The readings of the first rig in the chapter on calibration (a new tab)';
 export const TYPED_READINGS =
-  'Readings of one student, as typed from the sheet, one a line: flat; reading; up or down, for example 1; 14.6; up';
+  'Readings as typed from the sheet, one a line: flat; reading; up or down, for example 1; 14.6; up. Of a whole class, with the name before: Ada; 1; 14.6; up';
 export const READINGS_IN = 'Readings without a unit are in';
 export const RIG_COLUMNS = ['Student', 'Flat', 'Reading', 'Unit', 'Direction'] as const;
 /** What a fit says of one student’s readings, each as it is printed. */
@@ -147,7 +157,35 @@ export const readingsJudged = (v: {
     ...(v.wave === undefined ? [] : [`Once a turn the motion is off by ± ${v.wave}.`]),
   ].join(' ');
 export const OPEN_READINGS = 'These readings in the chapter on calibration (a new tab)';
-export const TYPED_PAIR = 'The pair they are of';
+export const TYPED_PAIR = 'Whose they are: a student of the roster, or a pair. Not asked where each line has a name';
+export const AS_ON_SHEET = 'the unit of the student’s sheet';
+export const LAB_VERDICTS = { agrees: 'agrees', differs: 'does not agree', 'too rough': 'tells nothing' } as const;
+/** Of a class’s readings: students that were judged, those that were not, and names that no student has. */
+export const classJudged = (
+  students: number,
+  refused: number,
+  unknown: readonly string[],
+  missing: readonly string[],
+): string =>
+  [
+    `The readings of ${students === 1 ? 'one student' : `${students} students`} are judged.`,
+    ...(refused === 0 ? [] : [`Those of ${refused} more could not be; the table says why.`]),
+    ...(unknown.length === 0 ? [] : [`Not on the roster above: ${unknown.join(', ')}.`]),
+    ...(missing.length === 0 ? [] : [`On the roster, without readings: ${missing.join(', ')}.`]),
+  ].join(' ');
+export const CLASS_READINGS = 'Readings of the class';
+export const READINGS_SAY = 'What the readings say';
+export const CLASS_READINGS_CSV = 'These results as CSV';
+export const CLASS_READINGS_HEADS = [
+  'Student',
+  'Pair',
+  'Motion of a turn, µm',
+  '±, µm',
+  'By design, µm',
+  'Verdict',
+  'Lost motion, µm',
+  'What the readings say',
+] as const;
 export const JUDGE_READINGS = 'Judge these readings';
 export const FIRST_LAB = 'First lab sheet, rig and key';
 
@@ -209,10 +247,26 @@ export const changedNow = (title: string): string => `“${title}” is changed.
 export const SAVE_OWN = 'Save these changes to a file';
 export const OPEN_OWN = 'Open such a file';
 const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
-export const ownSays = (hidden: number, edits: number): string =>
-  `${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed. Papers set before stay as they are.`;
-export const ownRead = (hidden: number, edits: number): string =>
-  `The file is read: ${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed.`;
+interface OwnCounts {
+  readonly hidden: number;
+  readonly edits: number;
+  readonly marks: number;
+  /** Exercises of a file that this bank lacks, or that their change no longer fits. */
+  readonly unfit?: readonly string[];
+}
+const ownCounts = ({ hidden, edits, marks }: OwnCounts): string =>
+  `${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed, ${counted(marks, 'has', 'have')} marks of its own`;
+export const ownSays = (own: OwnCounts): string =>
+  own.hidden + own.edits + own.marks === 0
+    ? 'All exercises are as the chapters have them.'
+    : `${ownCounts(own).replace(/have marks of its own$/, 'have marks of their own')}. This holds for papers set from now on. It stays in this tab; save it to a file to have it next time.`;
+export const ownRead = (own: OwnCounts): string =>
+  [
+    `The file is read: ${ownCounts(own).replace(/have marks of its own$/, 'have marks of their own')}.`,
+    ...(own.unfit?.length
+      ? [`Not used, since this notebook has no such exercise or the change no longer fits it: ${own.unfit.join(', ')}.`]
+      : []),
+  ].join(' ');
 
 // The plan of a course.
 

@@ -272,7 +272,7 @@ export const FORM_NAMES = {
 } as const;
 export const CLASS_CODE = 'Class code';
 export const ROSTER =
-  'Roster: a name or code a line; behind a semicolon, “inch” or “mm” for a student who works in it. It stays in this tab.';
+  'Roster: a name or code a line; behind a semicolon, “inch” or “mm” for a student who works in it, and “large” for one who needs large print. It stays in this tab.';
 export const SET_PAPERS = 'Set the papers';
 export const questionBank = (version: string): string => `Question bank ${version}.`;
 export const BANK_AS_QTI = 'Question bank as QTI 2.1';

@@ -187,7 +187,7 @@ export const eachOnce = (letters: string): string => `Write each of ${letters} o
 export const namesTwice = (count: number, first: string): string =>
   `${count === 1 ? 'One name stands' : `${count} names stand`} in the list of students more than once; the later ones are numbered, ${first} and so on, so that no two students get one paper.`;
 export const unitNotTaken = (line: string, unit: string): string =>
-  `${line}: ${unit} is no unit that a student can be asked in, so all of it is the name; the units are mm and inch.`;
+  `${line}: ${unit} says nothing of how a student is asked, so all of it is the name. Behind a semicolon stand mm, inch or large.`;
 export const paperOf = (student: string): string => `Exercises: ${student}`;
 export const keyOf = (student: string): string => `Key: ${student}`;
 export const paperFoot = (classCode: string, student: string, bank: string): string =>

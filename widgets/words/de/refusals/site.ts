@@ -10,8 +10,10 @@ export const SITE = {
   'list-with-odd-entries': ({ note }) => note,
   'line-of-no-kind': ({ line }) =>
     `„${line}“ ist keine Zahl (name = Wert) und kein Schritt (Beziehung = erwarteter Wert).`,
-  'option-not-of-choice': ({ option, choice, options }) =>
-    `„${option}“ ist keine Möglichkeit von ${choice}; es ist eine von: ${options.join(', ')}.`,
+  'option-not-of-choice': ({ option, choice, options, near }) =>
+    `„${option}“ ist keine Möglichkeit von ${choice}; ${near === undefined ? `es ist eine von: ${options.join(', ')}.` : `meinst du ${near}?`}`,
+  'bounds-misspelt': ({ name, start, rest }) =>
+    `Hinter „${start}“ steht „${rest}“, weder eine Einheit noch Grenzen; schreibe es wie ${name} = ${start} from KLEINSTES to GRÖSSTES.`,
   'input-unknown': ({ name, near }) =>
     `„${name}“ ist kein Zeichen des Rechenwerks (widgets/engine/kernel/symbols.ts), keine Auswahl, keine Liste und kein Gewinde${near === undefined ? '; prüfe die Schreibung.' : `; meinst du ${near}?`}`,
   'start-out-of-bounds': ({ name, start }) => `${name} beginnt bei ${start}, außerhalb seiner eigenen Grenzen.`,

@@ -10,8 +10,10 @@ export const SITE = {
   'list-with-odd-entries': ({ note }) => note,
   'line-of-no-kind': ({ line }) =>
     `“${line}” is not a number (name = value) and not a step (relation = expected value).`,
-  'option-not-of-choice': ({ option, choice, options }) =>
-    `“${option}” is not an option of ${choice}; it is one of: ${options.join(', ')}.`,
+  'option-not-of-choice': ({ option, choice, options, near }) =>
+    `“${option}” is not an option of ${choice}; ${near === undefined ? `it is one of: ${options.join(', ')}.` : `did you mean ${near}?`}`,
+  'bounds-misspelt': ({ name, start, rest }) =>
+    `After “${start}” stands “${rest}”, which is neither a unit nor bounds; write it like ${name} = ${start} from LEAST to MOST.`,
   'input-unknown': ({ name, near }) =>
     `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread${near === undefined ? '; check its spelling.' : `; did you mean ${near}?`}`,
   'start-out-of-bounds': ({ name, start }) => `${name} starts at ${start}, outside its own bounds.`,

@@ -1,0 +1,45 @@
+/** Lab readings of a whole class in one table: name, flat, reading, its unit where it has one, and way; as the rigs are written, and as a class types them. */
+
+import { looselyWritten } from './loosely.ts';
+import { cellsOf } from './mark.ts';
+
+export interface TypedBy {
+  readonly student: string;
+  /** As one student’s readings are typed: flat; reading; way. */
+  readonly text: string;
+}
+
+export interface TypedClass {
+  readonly students: readonly TypedBy[];
+  /** First cells that are no name of the roster, each once. */
+  readonly unknown: readonly string[];
+}
+
+const NAMED_ROW = 4;
+
+/** What each student read, or undefined where no row begins with a name of the roster: then it is one student’s table. */
+export const readingsByStudent = (text: string, roster: readonly string[]): TypedClass | undefined => {
+  const rows = cellsOf(text);
+  const known = new Map(roster.map((student) => [looselyWritten(student), student]));
+  const nameOf = ([name = '']: readonly string[]) =>
+    roster.includes(name) ? name : known.get(looselyWritten(name.replace(/^'(?=[=+\-@])/, '')));
+  if (!rows.some((row) => nameOf(row) !== undefined)) return undefined;
+  const typed = new Map<string, string[]>();
+  const unknown = new Set<string>();
+  for (const [i, row] of rows.entries()) {
+    const student = nameOf(row);
+    const [name = '', flat = '', reading = '', ...rest] = row.map((cell) => cell.replace(/^'(?=[=+\-−@])/, ''));
+    // The first row may be the head of the table.
+    if (student === undefined) {
+      if (i > 0 || /^\s*[+−-]?\d/.test(flat)) unknown.add(name);
+      continue;
+    }
+    const line =
+      rest.length + 3 > NAMED_ROW ? [flat, `${reading} ${rest[0]}`, ...rest.slice(1)] : [flat, reading, ...rest];
+    typed.set(student, [...(typed.get(student) ?? []), line.join('; ')]);
+  }
+  return {
+    students: [...typed].map(([student, lines]) => ({ student, text: lines.join('\n') })),
+    unknown: [...unknown],
+  };
+};
