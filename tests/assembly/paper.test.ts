@@ -39,7 +39,7 @@ describe('a line of strokes', () => {
       [19.5, 20],
     ]);
     // No dot without length at the very end.
-    expect(along(chain(FROM, to(8.5)), FROM, WAY)).toEqual([[0, 7]]);
+    expect(along(chain([0, 0], [8.5, 0]), [0, 0], [1, 0])).toEqual([[0, 7]]);
   });
 
   it('that is dashed has strokes of 2.8 mm, one every 4 mm, the last cut off by its end', () => {
