@@ -36,7 +36,7 @@ const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: nu
       ].filter(
         (e) =>
           e.checkVisibility() &&
-          (e.tabIndex >= 0 || listOf(e) >= 0) &&
+          (listOf(e) >= 0 || e.tabIndex >= 0) &&
           !e.matches(':disabled, [type=radio]:not(:checked)'),
       );
       if (start !== null) {
@@ -68,7 +68,7 @@ export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: 
     const byTab = before[wanted]?.byArrow ? before.findIndex((stop) => stop.list === list && !stop.byArrow) : wanted;
     await stopsOf(place, byTab - 3);
     // A box that scrolls is a stop in some browsers.
-    for (let i = 0; i < 20; i++) {
+    for (let i = 0; i < before.length + 6; i++) {
       const { stops, at } = await stopsOf(place);
       if (at === wanted) return;
       const along = list >= 0 && stops[at]?.list === list;
