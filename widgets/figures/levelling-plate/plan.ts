@@ -118,11 +118,14 @@ const senseArrow = (steps: number): string => {
   return `M${end(-80, 20)}A20 20 0 0 ${side > 0 ? 1 : 0} ${end(70, 20)}`;
 };
 
+/** How far under its mark the name of a handle stands, px. */
+const UNDER: Readonly<Record<Handle['kind'], number>> = { foot: 30, reading: 22, weight: 26 };
+
 export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
   const [x, y] = pixelOf(f, handle.place);
   return (
     `<g class="handle at-${handle.kind}" role="slider" tabindex="0" aria-roledescription="${WORDS.movable}" data-handle="${handle.key}" data-key="${handle.key}" aria-label="${escapeText(handle.says)}" aria-valuemin="-10000" aria-valuemax="10000" aria-valuenow="${px(handle.place.x)}" aria-valuetext="${escapeText(placeText(handle.place, view))}" transform="translate(${px(x)} ${px(y)})">` +
-    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under style="--under:${handle.kind === 'foot' ? 30 : handle.kind === 'reading' && handle.place.y < (f.bottom + f.top) / 2 ? -22 : 22}px" dy="0.35em" text-anchor="middle">${escapeText(handle.label)}</text></g>`
+    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under style="--under:${UNDER[handle.kind] * (handle.kind === 'reading' && handle.place.y < (f.bottom + f.top) / 2 ? -1 : 1)}px" dy="0.35em" text-anchor="middle">${escapeText(handle.label)}</text></g>`
   );
 };
 
