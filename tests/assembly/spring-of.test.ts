@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { type SpringNumbers, springsOf } from '../../widgets/assembly/spring/spring-of.ts';
 import { PLASTICS } from '../../widgets/engine/index.ts';
+import { CHAPTERS } from '../support/chapters.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const VALUES: SpringNumbers['values'] = {
@@ -83,6 +84,17 @@ describe('the springs that do it', () => {
     expect([own.E, own.loss, own.plastic]).toEqual([2077, 0.09, undefined]);
     expect(reasonIn(asked({ plastic: 'toffee' as never }))).toMatch(/toffee.*PLA/s);
   });
+});
+
+it('the chapter on printed springs tells the range of PLA as the table has it, and how far a rate may be off for it', () => {
+  const text = CHAPTERS.find(({ file }) => file.endsWith('22-printed-springs.md'))?.text ?? '';
+  const [, least, most, off] =
+    /printed PLA runs from (\d+) to (\d+) MPa.*?good to about \{\{! (\d+) %\}\}/s.exec(text) ?? [];
+  const [low, middle, high] = PLASTICS.find(({ name }) => name === 'PLA')?.E ?? [0, 0, 0];
+  expect([Number(least), Number(most)]).toEqual([low, high]);
+  const worst = Math.max(high / middle - 1, 1 - low / middle);
+  // Up to the next ten per cent.
+  expect(Number(off)).toBe(10 * Math.ceil(10 * worst));
 });
 
 function found(ranked: SpringNumbers['choices']['ranked']) {
