@@ -7,11 +7,11 @@ const here = ENGINES.filter((engine) => missing(engine).length === 0);
 for (const engine of ENGINES) if (!here.includes(engine)) console.warn(leftOut(engine));
 
 /**
- * Asked of Firefox and WebKit at every run, a few tests each: pointer, wheel and keys, typing, pages without script or from
+ * Asked of Firefox and WebKit at every run, a few tests each: pointer, wheel and keys, typing, a tablet, pages without script or from
  * files, a worker, and the policy. Their other tests (`inChromium`) and the other files are asked of Chromium alone unless ENGINES=all,
  * since the whole is to stay under six minutes on two cores.
  */
-const EVERYWHERE = ['policy', 'reading', 'turning'];
+const EVERYWHERE = ['policy', 'reading', 'tablet', 'turning'];
 
 const all = process.env.ENGINES === 'all';
 if (!all && here.length > 1)

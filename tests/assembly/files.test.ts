@@ -92,6 +92,13 @@ const inFolder = <T>(work: (folder: string) => T): T => {
   }
 };
 
+it('writes the normal of a sliver in STL as nought, not as no number', () => {
+  const mesh = { positions: new Float64Array([0, 0, 0, 1, 0, 0, 2, 0, 0]), triangles: new Uint32Array([0, 1, 2]) };
+  const view = new DataView(stlOf(mesh).buffer);
+  const floats = Array.from({ length: 12 }, (_, i) => view.getFloat32(84 + 4 * i, true));
+  expect(floats).toEqual([0, 0, 0, 0, 0, 0, 1, 0, 0, 2, 0, 0]);
+});
+
 /** Shoelace. */
 const area = (points: Outline['points']): number =>
   points.reduce((sum, [x, y], i) => {

@@ -244,7 +244,7 @@ describe('axe', () => {
 });
 
 describe('a page', () => {
-  it('can be worked by Tab alone: every control is reached in order, and is seen to be', async () => {
+  it('can be worked by Tab, and arrows along its lists: every control is reached in order, and is seen to be', async () => {
     for (const name of some(1, ['per-flat.html', 'two-screws.html'])) {
       const { page } = await visit(name);
       await readThrough(page);
@@ -263,11 +263,8 @@ describe('a page', () => {
         for (const [i, e] of all.entries()) e.setAttribute('data-order', String(i));
         return all.length;
       });
-      const reached: number[] = [];
-      const unseen: string[] = [];
-      for (let i = 0; i < wanted + 3; i++) {
-        await page.keyboard.press('Tab');
-        const at = await page.evaluate(() => {
+      const here = () =>
+        page.evaluate(() => {
           const e = document.activeElement;
           if (!e || e === document.body) return null;
           const style = getComputedStyle(e);
@@ -283,19 +280,41 @@ describe('a page', () => {
             order: Number(e.getAttribute('data-order') ?? -1),
             // On a screen without a desktop WebKit’s window is never the one in use, and what has the focus there is not shown to have it.
             seen: !document.hasFocus() || (outlined && box.bottom > 0 && box.top < innerHeight),
+            /** Others of its list, which it has taken out of the way of Tab: arrows go to them. */
+            beside: document.querySelectorAll('[data-order][tabindex="-1"]:not([data-along])').length,
             name: `${e.tagName} ${e.getAttribute('aria-label') ?? (e.textContent?.slice(0, 30) || e.closest('label, .field')?.textContent?.slice(0, 40))} at ${Math.round(box.top)} of ${innerHeight}, ${style.outline}`,
           };
         });
+      const reached: number[] = [];
+      const along: number[] = [];
+      const unseen: string[] = [];
+      for (let i = 0; i < wanted + 3; i++) {
+        await page.keyboard.press('Tab');
+        const at = await here();
         if (!at) break;
         if (reached.includes(at.order)) break;
         // What the browser makes a stop of its own accord: a box that scrolls.
         expect(at.order, at.name).not.toBe(-1);
         reached.push(at.order);
         if (!at.seen) unseen.push(at.name);
+        if (at.beside === 0) continue;
+        await page.evaluate(() => {
+          for (const e of document.querySelectorAll('[data-order][tabindex="-1"]')) e.setAttribute('data-along', '');
+        });
+        for (let k = 0; k < at.beside; k++) {
+          await page.keyboard.press('ArrowDown');
+          const next = await here();
+          along.push(next?.order ?? -1);
+          if (!next?.seen) unseen.push(next?.name ?? 'nothing');
+        }
+        await page.keyboard.press('Home');
+        expect((await here())?.order, at.name).toBe(at.order);
       }
       expect(unseen, name).toEqual([]);
       expect(reached, name).toEqual([...reached].sort((a, b) => a - b));
-      expect(reached.length, name).toBe(wanted);
+      expect(new Set([...reached, ...along]).size, name).toBe(wanted);
+      // Whoever passes the page by Tab is held up by half of it at most.
+      expect(reached.length / wanted, name).toBeLessThan(0.6);
     }
   });
 

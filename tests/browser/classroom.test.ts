@@ -182,6 +182,26 @@ describe('the hosted notebook', () => {
     faults.splice(0);
   });
 
+  it('is read without a network on, where the browser has ended its worker', inDeep, async (context) => {
+    needs(context, 'offline', 'protocol');
+    const { page, faults } = await visit('index.html', { fresh: true, serviceWorkers: 'allow' });
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    const browser = await beyond(page).context().newCDPSession(beyond(page));
+    await browser.send('ServiceWorker.enable');
+    await beyond(page).context().setOffline(true);
+    for (const [name, shows] of [
+      ['per-flat.html', 'divided-turn'],
+      ['lead-error.html', 'lead-error'],
+    ] as const) {
+      await browser.send('ServiceWorker.stopAllWorkers');
+      await page.goto(`${inject('site')}${name}`);
+      expect(await sentence(await shown(figure(page, shows)))).toMatch(/\d/);
+    }
+    await beyond(page).context().setOffline(false);
+    faults.splice(0);
+  });
+
   it(
     'keeps the pages of one build together behind a cache on the way, and those of the build before one build longer',
     inDeep,

@@ -163,6 +163,22 @@ it.each(some(1, ['broken', 'barred', 'silent'] as const))(
   },
 );
 
+it('is drawn on by the page, unasked, where its worker is ended in the middle', inChromium, async () => {
+  const { page, section } = await open(
+    {},
+    `const Begun = self.Worker; self.Worker = class extends Begun { constructor(...given) { super(...given); self.begun = this; } };
+    const later = setTimeout; self.setTimeout = (run, ms, ...more) => later(run, ms >= 2000 && self.ended ? 150 : ms, ...more);`,
+  );
+  await beyond(page).evaluate('self.ended = true; self.begun.terminate()');
+  await section.locator('[data-knob]').press('ArrowRight');
+  // What draws on the page is fetched then.
+  await expect.poll(() => beyond(page).evaluate('self.drawn?.calls ?? 0'), { timeout: 20_000 }).toBeGreaterThan(0);
+  expect(beyond(page).workers()).toEqual([]);
+  await atRest(page);
+  expect(await section.locator('.is-live canvas').isVisible()).toBe(true);
+  expect(await words(section.locator('[data-motion=carried]'))).toMatch(/^▲ /);
+});
+
 it('is drawn by a worker where the page is served, and by the page where it is opened as a file', inDeep, async () => {
   const served = await open();
   expect(beyond(served.page).workers().length).toBe(1);

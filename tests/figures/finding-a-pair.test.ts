@@ -71,6 +71,32 @@ describe('the chapter', () => {
   });
 });
 
+const IN_WORDS: Readonly<Record<number, string>> = { 3: 'three', 5: 'five', 16: 'sixteen' };
+
+describe('the shop of the chapter', () => {
+  const text = CHAPTERS.find(({ file }) => file.endsWith('11-finding-a-pair.md'))?.text ?? '';
+  const taps = /^taps = (.*)$/m.exec(text)?.[1] ?? '';
+  const found = (values: Numbers['values'], drawer: string, dividers = '') => {
+    const limits = { s_w: mm(0.001), q_w: 0.15, t_l: 0.4, d_least: 1.6, d_most: 40, ...values };
+    const { rows } = still(pairMap).table(
+      asked(limits, { drawer }, { taps, series: 'coarse, fine, UNC, UNF, UNEF', dividers }),
+      'metric',
+    );
+    return rows.map((row) => `${row[0]} ${row[1]}`);
+  };
+
+  it('finds the pairs that its prose counts', () => {
+    const told = (words: RegExp) => words.exec(text)?.[1];
+    expect(told(/taps and dies for the (\w+) threads/)).toBe(IN_WORDS[taps.split(', ').length]);
+    const own = found({}, 'both you own');
+    expect(told(/taps and dies make (\w+) pairs/)).toBe(IN_WORDS[own.length]);
+    expect(own).toEqual(['#8-32 UNC M5×0.8', '#10-32 UNF M5×0.8', 'M4×0.7 #8-36 UNF']);
+    expect(told(/and (\w+) more appear/)).toBe(IN_WORDS[found({}, 'anywhere').length - own.length]);
+    const twelve = found({ s_w: mm(0.0005) }, 'both you own', '12 points');
+    expect(told(/With\ntwelve points the drawer has (\w+) pairs/)).toBe(IN_WORDS[twelve.length]);
+  });
+});
+
 describe('pair-map', () => {
   it('links each row to the figures of the second chapter with its threads and arrangement', () => {
     const [link] = page(valueIn(still(pairMap).draw(asked(), 'metric'))).querySelectorAll('.pair-list a');

@@ -1,5 +1,6 @@
 /** Two ways to work a figure without dragging, hovering or mixing them: keys alone, and single taps alone. */
 
+import { LISTS } from '../../widgets/client/one-stop.ts';
 import type { Hands } from './chapter-tasks.ts';
 import type { Locator } from './driven.ts';
 import { settled } from './page.ts';
@@ -10,50 +11,68 @@ interface Stop {
   readonly name: string;
   readonly options: readonly string[];
   readonly value: string;
-  /** Tab passes it over, and an arrow comes to it from the one before. */
+  /** Tab passes it over, and arrows come to it from the one of its list that is a stop. */
   readonly byArrow: boolean;
+  /** Which list it is of; -1 for none. */
+  readonly list: number;
 }
 
 /** The stops of a figure in their order, and which of them has the focus; `from`, if told, is given it first, or else the figure. */
 const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: number }> =>
-  place.evaluate((figure: HTMLElement, start) => {
-    type Control = HTMLElement & { labels?: NodeListOf<HTMLLabelElement>; value?: string };
-    const all = [
-      ...figure.querySelectorAll<Control>('a[href], button, input, textarea, summary, [tabindex="0"]'),
-    ].filter(
-      (e) =>
-        e.checkVisibility() &&
-        // A long list is one stop, and arrows go along it (`client/one-stop.ts`).
-        (e.tabIndex >= 0 || e.matches('.sheet :is(a, button, summary), table :is(a, button, summary)')) &&
-        !e.matches(':disabled, [type=radio]:not(:checked)'),
-    );
-    if (start !== null) {
-      figure.tabIndex = -1;
-      (all[start] ?? figure).focus({ preventScroll: true });
-    }
-    const stops = all.map((e) => {
-      const radios = e.matches('input[type=radio]') ? e.closest('fieldset')?.querySelectorAll('input') : undefined;
-      return {
-        role: e.getAttribute('role') ?? '',
-        name: (e.getAttribute('aria-label') ?? e.labels?.[0]?.textContent ?? e.textContent ?? '').trim(),
-        options: [...(radios ?? [])].map((radio) => radio.value),
-        value: e.value ?? '',
-        byArrow: e.tabIndex < 0,
+  place.evaluate(
+    (figure: HTMLElement, { start, LISTS }) => {
+      const lists: Element[] = [];
+      /** Of one list are those of one kind in one element: `client/one-stop.ts`. */
+      const listOf = (e: Element): number => {
+        const kind = LISTS.findIndex(([list, items]) => e.matches(items) && e.closest(list) !== null);
+        const list = e.closest(LISTS[kind]?.[0] ?? 'none');
+        if (!list) return -1;
+        if (!lists.includes(list)) lists.push(list);
+        return lists.indexOf(list) * LISTS.length + kind;
       };
-    });
-    return { stops, at: all.indexOf(document.activeElement as Control) };
-  }, from ?? null);
+      type Control = HTMLElement & { labels?: NodeListOf<HTMLLabelElement>; value?: string };
+      const all = [
+        ...figure.querySelectorAll<Control>('a[href], button, input, textarea, summary, [tabindex="0"]'),
+      ].filter(
+        (e) =>
+          e.checkVisibility() &&
+          (listOf(e) >= 0 || e.tabIndex >= 0) &&
+          !e.matches(':disabled, [type=radio]:not(:checked)'),
+      );
+      if (start !== null) {
+        figure.tabIndex = -1;
+        (all[start] ?? figure).focus({ preventScroll: true });
+      }
+      const stops = all.map((e) => {
+        const radios = e.matches('input[type=radio]') ? e.closest('fieldset')?.querySelectorAll('input') : undefined;
+        return {
+          role: e.getAttribute('role') ?? '',
+          name: (e.getAttribute('aria-label') ?? e.labels?.[0]?.textContent ?? e.textContent ?? '').trim(),
+          options: [...(radios ?? [])].map((radio) => radio.value),
+          value: e.value ?? '',
+          byArrow: e.tabIndex < 0,
+          list: listOf(e),
+        };
+      });
+      return { stops, at: all.indexOf(document.activeElement as Control) };
+    },
+    { start: from ?? null, LISTS },
+  );
 
 /** Tab to what is looked for, from a few stops before it or from the head of the figure; whole pages are tabbed through where access is asked. */
 export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: string): Promise<void> => {
-  const wanted = (await stopsOf(place)).stops.findIndex(found);
+  const before = (await stopsOf(place)).stops;
+  const wanted = before.findIndex(found);
   if (wanted >= 0) {
-    await stopsOf(place, wanted - 3);
+    const list = before[wanted]?.list ?? -1;
+    const byTab = before[wanted]?.byArrow ? before.findIndex((stop) => stop.list === list && !stop.byArrow) : wanted;
+    await stopsOf(place, byTab - 3);
     // A box that scrolls is a stop in some browsers.
-    for (let i = 0; i < 6; i++) {
+    for (let i = 0; i < before.length + 6; i++) {
       const { stops, at } = await stopsOf(place);
-      await place.page().keyboard.press(at >= 0 && at < wanted && stops[at + 1]?.byArrow ? 'ArrowDown' : 'Tab');
-      if ((await stopsOf(place)).at === wanted) return;
+      if (at === wanted) return;
+      const along = list >= 0 && stops[at]?.list === list;
+      await place.page().keyboard.press(!along ? 'Tab' : at < wanted ? 'ArrowDown' : 'ArrowUp');
     }
   }
   throw new Error(`Tab comes to no ${what}`);

@@ -132,7 +132,18 @@ export const cutOff = (page: Page): Promise<string[]> =>
       ...document.querySelectorAll('main button, main input, main textarea, main summary, main fieldset label'),
     ]
       .filter((e) => seen(e) && !e.closest('svg'))
-      .map((e) => ({ e, box: e.getBoundingClientRect() }));
+      .map((e) => {
+        const { left, right, top, bottom } = e.getBoundingClientRect();
+        // What is scrolled out of a box lies on nothing beside it.
+        const scrolled = e.closest('.table-scroll')?.getBoundingClientRect() ?? { left, right, top, bottom };
+        const box = {
+          left: Math.max(left, scrolled.left),
+          right: Math.min(right, scrolled.right),
+          top: Math.max(top, scrolled.top),
+          bottom: Math.min(bottom, scrolled.bottom),
+        };
+        return { e, box };
+      });
     for (const [i, a] of controls.entries())
       for (const b of controls.slice(i + 1, i + 12)) {
         if (a.e.contains(b.e) || b.e.contains(a.e)) continue;

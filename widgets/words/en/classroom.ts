@@ -157,7 +157,7 @@ export const readingsJudged = (v: {
     ...(v.wave === undefined ? [] : [`Once a turn the motion is off by ± ${v.wave}.`]),
   ].join(' ');
 export const OPEN_READINGS = 'These readings in the chapter on calibration (a new tab)';
-export const TYPED_PAIR = 'Whose they are: a student of the roster, or a pair. Not asked where each line has a name';
+export const TYPED_PAIR = 'Whose they are: a student of the list, or a pair. Not asked where each line has a name';
 export const AS_ON_SHEET = 'the unit of the student’s sheet';
 export const LAB_VERDICTS = { agrees: 'agrees', differs: 'does not agree', 'too rough': 'tells nothing' } as const;
 /** Of a class’s readings: students that were judged, those that were not, and names that no student has. */
@@ -170,8 +170,8 @@ export const classJudged = (
   [
     `The readings of ${students === 1 ? 'one student' : `${students} students`} are judged.`,
     ...(refused === 0 ? [] : [`Those of ${refused} more could not be; the table says why.`]),
-    ...(unknown.length === 0 ? [] : [`Not on the roster above: ${unknown.join(', ')}.`]),
-    ...(missing.length === 0 ? [] : [`On the roster, without readings: ${missing.join(', ')}.`]),
+    ...(unknown.length === 0 ? [] : [`Not on the list above: ${unknown.join(', ')}.`]),
+    ...(missing.length === 0 ? [] : [`On the list, without readings: ${missing.join(', ')}.`]),
   ].join(' ');
 export const CLASS_READINGS = 'Readings of the class';
 export const READINGS_SAY = 'What the readings say';

@@ -46,6 +46,7 @@ export const canvasOn = (
 ): Canvas => {
   const forced = window.matchMedia('(forced-colors: active)');
   let drawing: Drawing | undefined;
+  let byWorker = false;
   let stands: 'coming' | 'there' | 'lost' | 'none' = 'coming';
   /** Whether anything is on this canvas yet; the line drawing stands until then. */
   let begun = false;
@@ -63,8 +64,10 @@ export const canvasOn = (
   let colours: Colours | undefined;
   /** Changed while nobody could see it. */
   let owed = false;
-  /** The picture that is being drawn: since when, ms, and whether it is the fine one of a solid at rest. */
-  let drawn: { readonly since: number; readonly fine: boolean } | undefined;
+  /** The picture that is being drawn, and whether it is the fine one of a solid at rest. */
+  let drawn: { readonly fine: boolean } | undefined;
+  /** Until that picture is given up. */
+  let patience = 0;
   /** Changed since that one was begun, or moves on by itself. */
   let next = false;
 
@@ -95,7 +98,10 @@ export const canvasOn = (
     wide ||= drawing.canvas.clientWidth;
     const { view, moves } = seen.view();
     next = moves;
-    drawn = { since: performance.now(), fine };
+    drawn = { fine };
+    // A browser ends a worker without a word; its reader need not ask again.
+    window.clearTimeout(patience);
+    patience = window.setTimeout(() => drawn && byWorker && begin(drawingOnPage), SILENCE);
     drawing.render(shotOf(view, colours, now.bodies, { net, unit: (wide || width) / width, fineness }));
   };
   const step = () => {
@@ -131,11 +137,8 @@ export const canvasOn = (
       owed = true;
       return;
     }
-    if (drawn) {
-      next = true;
-      // A browser ends a worker without a word.
-      if (performance.now() - drawn.since > SILENCE) begin(drawingOnPage);
-    } else if (painted !== document.timeline.currentTime) step();
+    if (drawn) next = true;
+    else if (painted !== document.timeline.currentTime) step();
     else if (frame === 0)
       frame = requestAnimationFrame(() => {
         frame = 0;
@@ -160,17 +163,18 @@ export const canvasOn = (
     drawn = undefined;
     begun = false;
     stands = 'coming';
+    byWorker = open === drawingInWorker;
     const opened = open({ width, height }, (told) => {
-      if (opened === drawing) hear(told, open);
+      if (opened === drawing) hear(told);
     });
     drawing = opened;
     if (!opened) begin(drawingOnPage);
   };
-  const hear = (told: Told, open: typeof drawingInWorker) => {
+  const hear = (told: Told) => {
     if (told.what === 'drew') return drew(told.took);
     if (told.what === 'back') return begin(drawingInWorker);
     // Perhaps the page can what its worker can’t.
-    if (told.what === 'none' && open === drawingInWorker) return begin(drawingOnPage);
+    if (told.what === 'none' && byWorker) return begin(drawingOnPage);
     drawn = undefined;
     stands = told.what === 'ready' ? 'there' : told.what;
     put();
