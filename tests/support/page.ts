@@ -231,9 +231,10 @@ export const settled = (page: Page): Promise<void> =>
       new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done())))),
   );
 
-/** After the address has followed, which it does at once unless it was written a dozen times within seconds. */
+/** After the address has followed, which it does when the numbers rest, and when the reader leaves the page to copy it. */
 export const written = async (page: Page): Promise<URL> => {
   await settled(page);
+  await page.evaluate(() => void window.dispatchEvent(new Event('blur')));
   return new URL(await page.evaluate(() => location.href));
 };
 
