@@ -224,17 +224,28 @@ export const awake = async (page: Page): Promise<void> => {
   await settled(page);
 };
 
-/** After the next two frames, when the page has drawn what it was told, and its words have followed. */
+/**
+ * After the next two frames, when the page has drawn what it was told, and its words have followed; those out of sight follow when the numbers rest,
+ * or the reader turns to another window.
+ */
 export const settled = (page: Page): Promise<void> =>
   page.evaluate(
     () =>
-      new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done())))),
+      new Promise<void>((done) =>
+        requestAnimationFrame(() =>
+          requestAnimationFrame(() =>
+            setTimeout(() => {
+              window.dispatchEvent(new Event('blur'));
+              done();
+            }),
+          ),
+        ),
+      ),
   );
 
-/** After the address has followed, which it does when the numbers rest, and when the reader leaves the page to copy it. */
+/** After the address has followed, which it does likewise. */
 export const written = async (page: Page): Promise<URL> => {
   await settled(page);
-  await page.evaluate(() => void window.dispatchEvent(new Event('blur')));
   return new URL(await page.evaluate(() => location.href));
 };
 
