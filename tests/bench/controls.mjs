@@ -21,6 +21,7 @@ export const controlOf = async (page, name) => {
     field: '.field.quantity input:visible',
     thread: '.field.thread input:visible',
     text: '.field.text :is(input, textarea):visible',
+    choice: '.field.choice input:visible',
   };
   for (const [kind, css] of Object.entries(kinds)) {
     const control = figure.locator(css).first();
@@ -29,7 +30,7 @@ export const controlOf = async (page, name) => {
     // A pitch with one digit more and one digit less are both threads.
     if (kind === 'thread') await control.fill('M10x1.2');
     await control.focus();
-    if (kind === 'slider' || kind === 'field') return { control, kind, keys: ['ArrowUp', 'ArrowDown'] };
+    if (kind !== 'thread' && kind !== 'text') return { control, kind, keys: ['ArrowUp', 'ArrowDown'] };
     await page.keyboard.press('End');
     return { control, kind, keys: ['5', 'Backspace'] };
   }

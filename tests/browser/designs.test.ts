@@ -16,6 +16,7 @@ import {
   type,
   useBrowser,
   words,
+  written,
 } from '../support/page.ts';
 import { print } from '../support/paper.ts';
 
@@ -81,8 +82,7 @@ describe('a design', () => {
     expect(await words(page.locator('.designs summary'))).toBe('My design: Rear stop');
     await page.getByRole('button', { name: 'Chapter’s own numbers' }).click();
     await sentenceWith(await shown(divided), 'M10×1.5 with 3/8-16 UNC: 87.50 µm a turn');
-    await page.waitForTimeout(400);
-    expect(await page.evaluate(() => location.search)).toBe('');
+    expect((await written(page)).search).toBe('');
   });
 
   it('stands back where a link carries numbers of its own', inDeep, async () => {
@@ -263,7 +263,7 @@ describe('a design kept on the sheet', () => {
       const { page } = await visit('design-sheet.html?mine.k=35&mine.divider=knob&mine.w=0.25+mm');
       const sheet = await shown(figure(page, 'design-sheet'));
       expect(await words(sheet.locator('.sheet'))).toContain('(35 a turn)');
-      const search = new URLSearchParams(await page.evaluate(() => location.search));
+      const search = (await written(page)).searchParams;
       expect([search.get('mine.k'), search.get('mine.k_d'), search.get('mine.S_w')]).toEqual([null, '35', '250 µm']);
     },
   );

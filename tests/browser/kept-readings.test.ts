@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
-import { awake, fieldIn, figure, shown, type, useBrowser, words } from '../support/page.ts';
+import { awake, fieldIn, figure, shown, type, useBrowser, words, written } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -50,7 +50,7 @@ describe('readings', () => {
       ];
       await type(await runs(page), rows.join('\n'));
       await kept(page);
-      const link = new URL(page.url());
+      const link = await written(page);
       expect(link.searchParams.get('shop.runs.kept')).not.toBe(null);
       await page.reload();
       await awake(page);

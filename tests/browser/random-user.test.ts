@@ -8,7 +8,7 @@ import { expect, inject, it } from 'vitest';
 import { howMany, SEED, these } from '../support/deep.ts';
 import { beyond } from '../support/driven.ts';
 import { engine } from '../support/engines.ts';
-import { awake, pageNames, useBrowser } from '../support/page.ts';
+import { awake, pageNames, useBrowser, written } from '../support/page.ts';
 import { type Action, act, anyAction, differences, type User, wholeSight } from '../support/random-user.ts';
 
 const { visit } = useBrowser();
@@ -53,7 +53,7 @@ const play = async ({ page: start, actions }: Journey): Promise<string[]> => {
       if (lost.length > 0) return [`${action.do} at ${page.url()}`, ...lost];
     }
     const here = await wholeSight(page);
-    const address = await page.evaluate(() => location.href);
+    const address = (await written(page)).href;
     const elsewhere = await visit(address.slice(inject('site').length), { fresh: true, apart: true });
     try {
       // What is worked out in the background may come late, here or there.

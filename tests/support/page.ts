@@ -224,14 +224,26 @@ export const awake = async (page: Page): Promise<void> => {
   await settled(page);
 };
 
-/** After the next two frames, when the page has drawn what it was told, and its words have followed. */
+/**
+ * After the next two frames, when the page has drawn what it was told, and its words have followed; those out of sight follow when the numbers rest,
+ * or the reader turns to another window.
+ */
 export const settled = (page: Page): Promise<void> =>
   page.evaluate(
     () =>
-      new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done())))),
+      new Promise<void>((done) =>
+        requestAnimationFrame(() =>
+          requestAnimationFrame(() =>
+            setTimeout(() => {
+              window.dispatchEvent(new Event('blur'));
+              done();
+            }),
+          ),
+        ),
+      ),
   );
 
-/** After the address has followed, which it does at once unless it was written a dozen times within seconds. */
+/** After the address has followed, which it does likewise. */
 export const written = async (page: Page): Promise<URL> => {
   await settled(page);
   return new URL(await page.evaluate(() => location.href));

@@ -5,6 +5,7 @@ import { type Input, type NumberSet, readInput, writeValue } from '../assembly/n
 import { NO_PARTS } from '../input/texts.ts';
 import { designInUse, onDesignsChange } from './design-store.ts';
 import { make, setText } from './dom.ts';
+import { whenTheyRest } from './in-sight.ts';
 import type { Store } from './store.ts';
 
 export interface FieldsFrom {
@@ -116,7 +117,7 @@ export const mountDesignNote = (
     rests.hidden = borrowed.length === 0;
     setText(rests, borrowed.length === 0 ? '' : restsOnChapter(borrowed));
   };
-  // Read once for each change of the shelf, not on every frame of a drag.
+  // Read once for each change of the shelf.
   let mine = designInUse();
   const refresh = () => {
     note.hidden = mine === undefined;
@@ -133,7 +134,7 @@ export const mountDesignNote = (
     refresh();
   }, until);
   store.onDrawn((sets) => {
-    if (sets.has(set.id)) refresh();
+    if (mine && sets.has(set.id)) whenTheyRest(refresh);
   });
   refresh();
 };

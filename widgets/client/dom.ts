@@ -30,7 +30,10 @@ export const whenSent = (form: HTMLFormElement, run: () => void): void => {
   form.addEventListener('submit', sent);
 };
 
-/** Writes text only where it differs, so that an unchanged place is not laid out again. */
+/** Writes text only where it differs, so that an unchanged place is not laid out again; into the text that stands there, if nothing else does. */
 export const setText = (element: Element | null | undefined, text: string): void => {
-  if (element && element.textContent !== text) element.textContent = text;
+  if (!element || element.textContent === text) return;
+  const only = element.firstChild;
+  if (only instanceof Text && !only.nextSibling && text !== '') only.data = text;
+  else element.textContent = text;
 };

@@ -2,12 +2,13 @@
 
 import { SCRIPT_MISSING } from '#words/client.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
-import { type NumberFormat, show, type UnitView } from '../input/format.ts';
+import { type NumberFormat, show } from '../input/format.ts';
 import type { PageModel } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
 import { mountAskable } from './askable.ts';
 import type * as Backwards from './backwards/backwards.ts';
 import { all, setText } from './dom.ts';
+import { inSight } from './in-sight.ts';
 import { loadModule } from './load-figures.ts';
 import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
@@ -53,8 +54,9 @@ export const mountExample = (
     void doubts();
   };
   refresh();
+  const follow = inSight(place, refresh);
   store.onDrawn((sets, view) => {
-    if (view || sets.has(set)) refresh();
+    if (view || sets.has(set)) follow();
   });
 };
 
@@ -64,23 +66,25 @@ export const mountQuantities = (
   live: readonly { readonly set: string; readonly steps: readonly Step[] }[],
   store: Store,
 ): void => {
-  const places = all(root, '.q');
-  const refresh = (sets: ReadonlySet<string> | undefined, view: UnitView) => {
-    for (const place of places) {
-      const format = {
-        shown: place.dataset.shown,
-        ...(place.dataset.digits ? { digits: Number(place.dataset.digits) } : {}),
-      } as NumberFormat;
-      const following = place.dataset.now === undefined ? undefined : live[Number(place.dataset.now)];
-      if (following && (sets === undefined || sets.has(following.set))) {
+  for (const place of all(root, '.q')) {
+    const format = {
+      shown: place.dataset.shown,
+      ...(place.dataset.digits ? { digits: Number(place.dataset.digits) } : {}),
+    } as NumberFormat;
+    const following = place.dataset.now === undefined ? undefined : live[Number(place.dataset.now)];
+    const refresh = () => {
+      if (following) {
         const outcome = runSteps(following.steps, store.scope(following.set)).at(-1);
         place.dataset.value = outcome?.ok ? String(outcome.value) : '';
         place.classList.toggle('refused', outcome?.ok === false);
         if (outcome && !outcome.ok) setText(place, `(${reasonOf(outcome)})`);
       }
-      if (place.dataset.value) setText(place, show(Number(place.dataset.value), format, view));
-    }
-  };
-  refresh(undefined, store.view());
-  store.onDrawn((sets) => refresh(sets, store.view()));
+      if (place.dataset.value) setText(place, show(Number(place.dataset.value), format, store.view()));
+    };
+    refresh();
+    const follow = following ? inSight(place, refresh) : refresh;
+    store.onDrawn((sets, view) => {
+      if (view || (following && sets.has(following.set))) follow();
+    });
+  }
 };

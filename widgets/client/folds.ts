@@ -56,14 +56,19 @@ export const mountFolds = (
   let idle = (figure.dataset.idle ?? '').split(' ');
   const shown = ({ inputs }: Group) => inputs.filter(({ name }) => !idle.includes(name));
 
+  let told: readonly unknown[][] = [];
   const tell = () => {
-    for (const group of groups) {
+    const view = store.view();
+    const now = groups.map((group) => [view, ...shown(group).map(({ name }) => store.field(set, name)?.value)]);
+    for (const [i, group] of groups.entries()) {
+      if (told[i]?.length === now[i]?.length && told[i]?.every((value, k) => value === now[i]?.[k])) continue;
       const held = shown(group).flatMap((input) => {
         const value = store.field(set, input.name)?.value;
         return value === undefined ? [] : [[input, value] as const];
       });
-      setText(group.fold.querySelector('[data-state]'), groupState(held, store.view()));
+      setText(group.fold.querySelector('[data-state]'), groupState(held, view));
     }
+    told = now;
   };
   const hide = () => {
     for (const field of all(figure, '[data-field]')) field.hidden = idle.includes(field.dataset.field ?? '');

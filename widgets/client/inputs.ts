@@ -20,7 +20,7 @@ import { longestOf, TEXTS, type TextName, textSays } from '../input/texts.ts';
 import { neighbourOf } from '../input/thread-step.ts';
 import { weightNote } from '../input/weight.ts';
 import { all, make, setText } from './dom.ts';
-import type { Store } from './store.ts';
+import type { Field, Store } from './store.ts';
 
 let serial = 0;
 
@@ -115,9 +115,11 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     box,
     note,
   );
+  let last: Field | undefined;
   const refresh = () => {
     const now = store.field(set, input.name);
-    if (!now) return;
+    if (!now || now === last) return;
+    last = now;
     const part = long?.partOf(now.text) ?? now.text;
     if (field.value !== part && (field.readOnly || !(document.activeElement === field && now.reason !== undefined)))
       field.value = part;
@@ -251,10 +253,13 @@ const choiceRow = (set: string, input: Extract<Input, { kind: 'choice' }>, store
   }
   const note = make('p', { class: 'field-note', role: 'status' });
   element.append(note);
+  let last: Field | undefined;
   return {
     element,
     refresh: () => {
       const now = store.field(set, input.name);
+      if (now === last) return;
+      last = now;
       for (const radio of all(element, 'input') as HTMLInputElement[]) radio.checked = radio.value === now?.value;
       setText(note, now?.reason ?? '');
     },

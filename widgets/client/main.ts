@@ -14,7 +14,7 @@ import type * as FigurePage from './figure-page/figure-page.ts';
 import { mountFolds } from './folds.ts';
 import type * as Ideas from './ideas/ideas.ts';
 import { mountInputs } from './inputs.ts';
-import { keepAddress } from './keep-address.ts';
+import { keepAddress, openedWith } from './keep-address.ts';
 import { comeBack, mountLeaving, newlyOpened } from './left-here.ts';
 import { loadFigure, loadModule, runScript } from './load-figures.ts';
 import { mountOneStops } from './one-stop.ts';
@@ -40,7 +40,7 @@ const wake = (until: AbortSignal) => {
   const data = document.getElementById('page-model')?.textContent;
   if (!data) return;
   const model = JSON.parse(data) as PageModel;
-  const search = inTodaysNames(location.search, model.sets);
+  const search = inTodaysNames(openedWith(), model.sets);
   const store = openStore(model.sets, search);
   const left = comeBack(store, search);
   const root = document.body;

@@ -41,7 +41,7 @@ const uncoverWhenMade = (store: Store, index: number): void => {
   const numbers = () => JSON.stringify(store.numbers(set));
   const opened = numbers();
   store.onChange((sets) => {
-    if (sets.has(set) && numbers() !== opened) delete figure.dataset.waits;
+    if (figure.dataset.waits !== undefined && sets.has(set) && numbers() !== opened) delete figure.dataset.waits;
   });
 };
 

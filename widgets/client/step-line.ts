@@ -20,6 +20,14 @@ export const writeSteps = (
   }
 };
 
+/** Into the parts that stand there, where they are as many. */
+const writeAroundPoint = (result: Element, parts: readonly string[]): void => {
+  const there = result.children;
+  if (there.length === parts.length && [...result.childNodes].every((node) => node instanceof HTMLSpanElement))
+    for (const [i, part] of parts.entries()) setText(there[i], part);
+  else result.replaceChildren(...parts.map((part) => make('span', {}, part)));
+};
+
 const writeStep = (line: HTMLElement, step: Step, outcome: StepOutcome, view: UnitView): void => {
   line.classList.toggle('refused', !outcome.ok);
   const result = line.querySelector('[data-result]');
@@ -32,6 +40,5 @@ const writeStep = (line: HTMLElement, step: Step, outcome: StepOutcome, view: Un
     setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, formatOf(symbolFact(symbol)), view));
   }
   const text = `= ${show(outcome.value, formatOf(symbolFact(step.as), step.digits), view)}`;
-  if (result && result.textContent !== text)
-    result.replaceChildren(...aroundPoint(text).map((part) => make('span', {}, part)));
+  if (result && result.textContent !== text) writeAroundPoint(result, aroundPoint(text));
 };

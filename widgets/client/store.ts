@@ -149,10 +149,16 @@ export const createStore = (
     }
   };
 
+  /** Of each state of a field: many ask, and a key changes one of them. */
+  const known = new WeakMap<Field, boolean>();
   const unchanged = (id: string, name: string) => {
     const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
-    if (field === first) return true;
-    return !field || !first || (field.spread === undefined && same(field.value, first.value));
+    if (!field || !first || field === first) return true;
+    const before = known.get(field);
+    if (before !== undefined) return before;
+    const now = field.spread === undefined && same(field.value, first.value);
+    known.set(field, now);
+    return now;
   };
 
   /** Readings of the reader's own are no longer those of which the chapter states how they were taken. */

@@ -48,7 +48,7 @@ export const mountSymbolCards = (
 
   const hide = () => {
     window.clearTimeout(timer);
-    card.hidden = true;
+    if (!card.hidden) card.hidden = true;
     at = undefined;
   };
   const showAt = (place: Element) => {

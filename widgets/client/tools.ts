@@ -38,7 +38,8 @@ export const mountTools = (place: HTMLElement, store: Store, says: string, until
   place.append(group, reset, away);
   const refresh = () => {
     for (const radio of radios) radio.checked = radio.value === store.view();
-    document.documentElement.dataset.units = store.view();
+    const root = document.documentElement;
+    if (root.dataset.units !== store.view()) root.dataset.units = store.view();
     const pristine = [...store.sets].every(([id, set]) => set.inputs.every((i) => store.pristine(id, i.name)));
     // The button goes away; the reader's keys stay beside where it was.
     if (pristine && document.activeElement === reset) radios.find((radio) => radio.checked)?.focus();

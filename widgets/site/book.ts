@@ -133,8 +133,15 @@ const inOrder = (mistakes: readonly Diagnostic[]): readonly Diagnostic[] => {
   return mistakes.toSorted((a, b) => files.indexOf(a.file) - files.indexOf(b.file) || a.line - b.line);
 };
 
+/** Renders one chapter that has not been, so that something else may be done between them; false where there is none. */
+export const renderAnother = (folder: string, widgets: ReadonlyMap<string, Figure>, cache: RenderCache): boolean => {
+  const next = sourcesIn(folder).find(({ file }) => !cache.has(file));
+  if (next) renderSource(next, widgets, cache);
+  return next !== undefined;
+};
+
 /**
- * One page, and no more of the book rendered than it takes: of the other chapters their titles and goals, unless the page
+ * One page, and no more of the book rendered than it takes: of the other chapters their titles, goals and minutes, unless the page
  * holds the exercises of all. Undefined where the book has no such page. Only the page's own mistakes are known then.
  */
 export const readPage = (
@@ -153,13 +160,11 @@ export const readPage = (
     const html = bookPage(book, slug, assets);
     return html === undefined ? undefined : { html, mistakes: page.mistakes };
   }
-  const places = sources.map((source) => ({
-    slug: source.slug,
-    kind: source.kind,
-    number: source.number,
-    foreign: source.foreign,
-    ...(source === own ? { title: page.title, goal: page.goal } : outlineOf(source.text)),
-  }));
+  const outlines = new Map(sources.map((source) => [source.slug, source === own ? page : outlineOf(source.text)]));
+  const places = sources.map(({ slug, kind, number, foreign }) => {
+    const { title = '', goal = '' } = outlines.get(slug) ?? {};
+    return { slug, kind, number, foreign, title, goal };
+  });
   const place = places.find((p) => p.slug === slug);
   const from = citedPages(page.html);
   const labels = new Map(
@@ -167,7 +172,8 @@ export const readPage = (
       .filter((source) => from.includes(source.slug))
       .map((source) => [source.slug, renderSource(source, widgets, cache).labels]),
   );
-  const html = withCitations(page.html, (of) => (of === '' ? page.labels : labels.get(of)));
+  const cited = withCitations(page.html, (of) => (of === '' ? page.labels : labels.get(of)));
+  const html = withRoutes(cited, page.routes, places, outlines);
   return place && { html: pageHtml({ ...page, html }, place, places, assets), mistakes: page.mistakes };
 };
 

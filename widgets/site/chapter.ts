@@ -59,7 +59,7 @@ export interface RenderedChapter {
   readonly routes: readonly Route[];
   /** Whether the page sets papers or mixes exercises of the whole book. */
   readonly needsBank: boolean;
-  /** Whether anything on the page is gathered from the whole book. */
+  /** Whether anything on the page is gathered from the whole book, beyond what chapters are called. */
   readonly needsBook: boolean;
 }
 
@@ -72,8 +72,8 @@ import { SYMBOLS_PLACE } from './symbols-met.ts';
 const BARE_FIGURE =
   /(?:\d[\d.,]*|\d+\/\d+)[ \u00a0]?(?:µm|μm|mm|thou\b|tenths?\b|millionths?\b|in\b|inch(?:es)?\b|°|%|N\b|N·m\b)/;
 
-/** Blocks that are gathered from all chapters. */
-const OF_THE_BOOK: readonly Block['kind'][] = ['papers', 'review', 'routes', 'symbols'];
+/** Blocks that are gathered from all chapters; routes need no more of them than their outlines. */
+const OF_THE_BOOK: readonly Block['kind'][] = ['papers', 'review', 'symbols'];
 
 /** One chapter at work. */
 interface Work {
@@ -95,10 +95,10 @@ interface Work {
   base: number;
 }
 
-/** Title and goal alone, as other pages name a chapter, for a small share of what rendering it takes. */
-export const outlineOf = (text: string): Pick<RenderedChapter, 'title' | 'goal'> => {
+/** Title, goal and minutes alone, as other pages name a chapter, for a small share of what rendering it takes. */
+export const outlineOf = (text: string): Pick<RenderedChapter, 'title' | 'goal' | 'minutes'> => {
   const tokens = markdown(newWork('', NO_ADJUSTERS)).parse(text, {});
-  return { title: headingText(tokens, 'h1') ?? '', goal: boxText(tokens, 'goal') };
+  return { title: headingText(tokens, 'h1') ?? '', goal: boxText(tokens, 'goal'), minutes: minutesFor(tokens) };
 };
 
 export const renderChapter = (
@@ -148,7 +148,7 @@ export const renderChapter = (
     ],
     sections: headings(tokens).filter(({ tag }) => tag === 'h2'),
     labels: work.numbering.labels,
-    minutes: minutesFor(tokens, blocks),
+    minutes: minutesFor(tokens),
     links: [...links, ...work.links, ...blocks.flatMap((b) => (b.kind === 'routes' ? linksOfRoutes(b.routes) : []))],
     mistakes:
       swallows === undefined ? book.mistakes : [...book.mistakes.filter(({ line }) => line < swallows), ...open],

@@ -40,13 +40,20 @@ const AT_THE_FIGURE: Readonly<Record<string, number>> = {
   passport: 5,
 };
 
-const minutesOf = (block: Block): number =>
-  MINUTES[block.kind] + (block.kind === 'figure' ? (AT_THE_FIGURE[block.figure.name] ?? 0) : 0);
+const isKind = (word: string): word is Block['kind'] => Object.hasOwn(MINUTES, word);
 
-export const minutesFor = (tokens: readonly Token[], blocks: readonly Block[]): number => {
+/** Of the block with this line behind its fence: other pages tell the minutes of a chapter that has not been read whole. */
+const minutesOf = (info: string): number => {
+  const [kind = '', name = ''] = info.trim().split(/[\s:]+/);
+  return isKind(kind) ? MINUTES[kind] + (kind === 'figure' ? (AT_THE_FIGURE[name] ?? 0) : 0) : 0;
+};
+
+export const minutesFor = (tokens: readonly Token[]): number => {
   const words = tokens
     .filter((token) => token.type === 'inline')
     .reduce((sum, token) => sum + token.content.split(/\s+/).length, 0);
-  const minutes = words / WORDS_A_MINUTE + blocks.reduce((sum, block) => sum + minutesOf(block), 0);
+  const minutes =
+    words / WORDS_A_MINUTE +
+    tokens.filter(({ type }) => type === 'fence').reduce((sum, { info }) => sum + minutesOf(info), 0);
   return Math.max(5, Math.round(minutes / 5) * 5);
 };

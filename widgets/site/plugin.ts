@@ -82,6 +82,8 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
       };
       const tellMistakes = teller(server, async () => {
         const now = await load();
+        // One by one, so that pages are answered meanwhile.
+        while (now.renderAnother(chapters, now.FIGURES, cacheOf(now))) await new Promise(setImmediate);
         return now.readBook(chapters, now.FIGURES, cacheOf(now)).mistakes.map(now.diagnosticText);
       });
       server.middlewares.use(async (request, response, next) => {

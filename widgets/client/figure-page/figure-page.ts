@@ -14,15 +14,7 @@ import { make, setText } from '../dom.ts';
 import type { Folds } from '../folds.ts';
 import { loadModule } from '../load-figures.ts';
 import type { Store } from '../store.ts';
-
-/** The folded parts of a sheet, by their keys: a sheet that is drawn anew has them as they were. */
-const foldsIn = (stage: HTMLElement): ReadonlyMap<string, HTMLDetailsElement> =>
-  new Map(
-    [...stage.querySelectorAll<HTMLDetailsElement>('details[data-part-key]')].map((part) => [
-      part.dataset.partKey ?? '',
-      part,
-    ]),
-  );
+import { redraw } from './redraw.ts';
 
 export const mountFigure = (
   place: HTMLElement,
@@ -77,15 +69,7 @@ export const mountFigure = (
     const before = drawn?.renderKey;
     drawn = now.ok ? now.value : undefined;
     if (!drawn) return;
-    if (drawn.renderKey !== before) {
-      const held = stage.contains(document.activeElement)
-        ? document.activeElement?.getAttribute('data-key')
-        : undefined;
-      const folds = foldsIn(stage);
-      stage.innerHTML = pictureOf(drawn, set);
-      for (const [key, part] of foldsIn(stage)) part.open = folds.get(key)?.open ?? part.open;
-      if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
-    }
+    if (drawn.renderKey !== before) redraw(stage, pictureOf(drawn, set));
     drawn.update(stage);
   };
 
@@ -103,16 +87,12 @@ export const mountFigure = (
     const now = drawn.steadyReadings ? drawn.renderKey : readingsOf(drawn, set);
     if (now === readBefore) return;
     readBefore = now;
-    const active = readings.contains(document.activeElement) ? document.activeElement : null;
-    const held = (['data-key', 'data-result'] as const).find((name) => active?.hasAttribute(name));
-    const key = held && active?.getAttribute(held);
-    readings.innerHTML = readingsOf(drawn, set);
+    redraw(readings, readingsOf(drawn, set));
     markResults(place);
-    if (key) readings.querySelector<HTMLElement>(`[${held}="${CSS.escape(key)}"]`)?.focus({ preventScroll: true });
     drawn.update(stage);
   };
   const fillTable = () => {
-    if (table && drawn) table.innerHTML = tableHtml(drawn.table());
+    if (table && drawn) redraw(table, tableHtml(drawn.table()));
   };
 
   // A text that was refused in a field that is idle now changes nothing here.

@@ -1,0 +1,46 @@
+/**
+ * What is out of sight follows the numbers when they rest, so that a key costs only what its reader sees of it. It follows sooner where it comes
+ * into sight, and at once before the page is printed or left.
+ */
+
+/** How long numbers rest before what is out of sight follows, ms. */
+const REST = 150;
+
+const waiting = new Set<() => void>();
+let timer = 0;
+
+const follow = () => {
+  window.clearTimeout(timer);
+  timer = 0;
+  const now = [...waiting];
+  waiting.clear();
+  for (const work of now) work();
+};
+
+/** Does something once the numbers rest. */
+export const whenTheyRest = (work: () => void): void => {
+  if (waiting.size === 0)
+    for (const moment of ['blur', 'beforeprint']) window.addEventListener(moment, follow, { once: true });
+  waiting.add(work);
+  window.clearTimeout(timer);
+  timer = window.setTimeout(follow, REST);
+};
+
+/** Gives what is to be called at each change: it refreshes a place that is in sight at once, and any other when the numbers rest. */
+export const inSight = (place: Element, refresh: () => void): (() => void) => {
+  let seen = true;
+  let behind = false;
+  const catchUp = () => {
+    if (behind) refresh();
+    behind = false;
+  };
+  new IntersectionObserver((entries) => {
+    seen = entries.at(-1)?.isIntersecting ?? true;
+    if (seen) catchUp();
+  }).observe(place);
+  return () => {
+    if (seen) return refresh();
+    behind = true;
+    whenTheyRest(catchUp);
+  };
+};
