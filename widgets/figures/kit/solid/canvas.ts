@@ -13,8 +13,8 @@ export interface Seen {
   readonly of: unknown;
   /** Those for a machine that is slow are of fewer triangles. */
   readonly bodies: (net: Net) => readonly Body[];
-  /** Asked at every frame, and another frame is asked for while it moves by itself. */
-  readonly view: () => { readonly view: View; readonly moves: boolean };
+  /** Asked at every frame, and another frame is asked for while it moves by itself. What lies over the picture is put there by `over`, with it. */
+  readonly view: () => { readonly view: View; readonly moves: boolean; readonly over?: () => void };
 }
 
 export interface Canvas {
@@ -64,7 +64,7 @@ export const canvasOn = (
   /** Changed while nobody could see it. */
   let owed = false;
   /** The picture that is being drawn: since when, ms, and whether it is the fine one of a solid at rest. */
-  let drawn: { readonly since: number; readonly fine: boolean } | undefined;
+  let drawn: { readonly since: number; readonly fine: boolean; readonly over: (() => void) | undefined } | undefined;
   /** Changed since that one was begun, or moves on by itself. */
   let next = false;
 
@@ -93,9 +93,11 @@ export const canvasOn = (
     }
     colours ??= coloursOf(drawing.canvas);
     wide ||= drawing.canvas.clientWidth;
-    const { view, moves } = seen.view();
+    const { view, moves, over } = seen.view();
     next = moves;
-    drawn = { since: performance.now(), fine };
+    // A worker shows its picture when it says so, the page with this frame: labels never run ahead of it.
+    drawn = { since: performance.now(), fine, over: drawing.later ? over : undefined };
+    if (!drawing.later) over?.();
     drawing.render(shotOf(view, colours, now.bodies, { net, unit: (wide || width) / width, fineness }));
   };
   const step = () => {
@@ -103,8 +105,9 @@ export const canvasOn = (
     paint(sharpness(), sharpness() < MIDDLING ? 'coarse' : 'fine');
   };
   const drew = (took: number) => {
-    const fine = drawn?.fine;
+    const { fine, over } = drawn ?? {};
     drawn = undefined;
+    over?.();
     if (!begun) {
       begun = true;
       put();
