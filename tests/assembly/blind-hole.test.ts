@@ -1,6 +1,7 @@
 /** A blind thread ends before the hole that was drilled for it, and a socket screw has its socket: in what the engine counts, in solids and on sheets alike. */
 import { describe, expect, it } from 'vitest';
-import { heightOf, type Part, volumeOf } from '../../widgets/assembly/adjuster/part.ts';
+import { blindHoleOf } from '../../widgets/assembly/adjuster/blind-hole.ts';
+import { heightOf, type Part, type ThreadEnd, volumeOf } from '../../widgets/assembly/adjuster/part.ts';
 import { meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { diameters, SOCKETS } from '../../widgets/engine/index.ts';
@@ -55,6 +56,28 @@ describe('a blind hole', () => {
     if (!little) throw new Error('no hole');
     expect(little.from - little.r / Math.tan((59 * Math.PI) / 180)).toBeCloseTo(0.1 * 5, 9);
     expect(drill(adjuster('tapped block M10x1.5 15 mm blind, height 16 mm').base)).toBeUndefined();
+  });
+  it('is judged by the run-out that it leaves a tap, and by the wall round its cone', () => {
+    const roomy = blindHoleOf(base, base.above as ThreadEnd);
+    expect(roomy?.runOut).toBeCloseTo(6, 9);
+    expect(roomy?.usual).toBeCloseTo(4 * 1.5, 9);
+    // Down to the apex: nine millimetres under the thread less run-out and cone.
+    expect(roomy?.wall).toBeCloseTo(
+      15 - 6 - diameters((base.above as ThreadEnd).thread).d1 / 2 / Math.tan((59 * Math.PI) / 180),
+      9,
+    );
+    const shallow = adjuster('tapped block M10x1.5 15 mm blind, height 16 mm').base;
+    const floor = blindHoleOf(shallow, shallow.above as ThreadEnd);
+    expect(floor?.runOut).toBe(0);
+    expect(floor?.wall).toBeCloseTo(1, 9);
+    const through = adjuster('tapped block M10x1.5, 20 mm').base;
+    expect(blindHoleOf(through, through.above as ThreadEnd)).toBeUndefined();
+  });
+  it('round its side has the wall that half the width leaves', () => {
+    const slim = adjuster('tapped block M10x1.5 15 mm blind, height 30 mm, width 11 mm').base;
+    const hole = blindHoleOf(slim, slim.above as ThreadEnd);
+    expect(hole?.wall).toBeCloseTo(5.5 - diameters((slim.above as ThreadEnd).thread).d1 / 2, 9);
+    expect(hole?.wall).toBeLessThan(hole?.leastWall ?? 0);
   });
   it('is none where the thread goes through', () => {
     expect(drill(adjuster('tapped block M10x1.5, 20 mm').base)).toBeUndefined();

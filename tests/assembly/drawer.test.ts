@@ -240,6 +240,18 @@ describe('a wish', () => {
     expect(strokes).toEqual([...strokes].sort((a, b) => b - a));
   });
 
+  it('of so much a turn or a flat is met by the net lead alone, whatever the divider', () => {
+    for (const [per, most] of [
+      [1, 0.0875],
+      [6, 0.02],
+    ] as const) {
+      const answer = answerWish(all, [per], { ...NONE, step: most }, 'finest step');
+      const met = all.filter((s) => Math.abs(s.Delta) / per <= most * (1 + 1e-9));
+      expect(answer.kind === 'found' ? answer.rows.length : 0).toBe(met.length);
+      expect(met.length).toBeGreaterThan(0);
+    }
+  });
+
   it('that asks for more turns than any thread has is told so, in turns and in thread', () => {
     const answer = answerWish(all, [6], { ...NONE, step: 0.002, stroke: 2 }, 'finest step');
     if (answer.kind !== 'nothing' || !answer.turns) throw new Error('found');

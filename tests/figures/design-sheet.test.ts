@@ -339,6 +339,23 @@ describe('one design', () => {
     }
   });
 
+  it('is printed at a scale of the standard, and at just the one that its title block says', () => {
+    // ISO 5455: 1, 2 and 5 by powers of ten, from memory. The style sheet prints the drawing 66 mm wide.
+    const said = new Set<string>();
+    for (const l of [20, 30, 40, 63, 90, 150]) {
+      const document = drawn(foot({ values: { l_A: l, b_A: 0.5 * l, l_C: 0.8 * l, b_C: 0.5 * l } }));
+      const [scale = ''] = [...document.querySelectorAll('.title-block dd')]
+        .map((dd) => dd.textContent ?? '')
+        .filter((text) => / : /.test(text));
+      expect(scale).toMatch(/^(1 : [125]0*|[125]0* : 1)$/);
+      const [paper, part] = scale.split(' : ').map(Number) as [number, number];
+      const across = Number(attribute(document, '.sheet-drawing', 'viewBox').split(' ')[2]);
+      expect((length(document, 'l_A') * 66) / across / l / (paper / part)).toBeCloseTo(1, 1);
+      said.add(scale);
+    }
+    expect(said.size).toBeGreaterThan(2);
+  });
+
   it('stands in the middle of its travel, however it was put together', () => {
     // Screw and nut of thread A are equally long: the end of the screw is as far above the bottom of its nut as it is out from home.
     const document = drawn(foot({ choices: { assembly: 'A at mid-range, C home' } }));

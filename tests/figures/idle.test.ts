@@ -76,7 +76,9 @@ describe('an idle number changes nothing', () => {
                     ...given,
                     choices: { ...given.choices, [idle]: option },
                   }))
-                : [];
+                : idle === 'dividers'
+                  ? ['square', 'knob 25'].map((text) => ({ ...given, texts: { ...given.texts, dividers: text } }))
+                  : [];
           expect(others.length, `${idle} can be varied`).toBeGreaterThan(0);
           for (const other of others)
             expect(shownAt(figure, other) === before, `${name}: ${idle} changes what is shown`).toBe(true);

@@ -142,6 +142,13 @@ describe('the sheets of what is printed or bought besides', () => {
 
 describe('a sheet of a part', () => {
   const turned = sheetsOf('riser', 'A4 upright')[2]?.[1] as PaperSheet;
+  it('tells the shop where a blind thread leaves its tap too little run-out, and no part else', () => {
+    // Body 18 less thread 15 and the cone of a drill of 8.376 in nine tenths of it.
+    expect(wordsOn(turned)).toContain('run-out 0.1 (usual: 6)');
+    expect(turned.doubtful).toHaveLength(1);
+    for (const [, sheet] of sheetsOf('riser', 'A4 upright').filter(([role]) => role !== 'turned'))
+      expect(sheet.doubtful).toEqual([]);
+  });
   it('has what was stated as a size, its threads by class, depth and drill, and its title block', () => {
     const words = wordsOn(turned);
     for (const said of [

@@ -17,6 +17,7 @@ export const CHOICES = {
   against: { says: 'map against', options: ['gain', 'stroke', 'size', 'the two leads'] },
   order: { says: 'list first', options: ['nearest motion', 'smallest gain', 'smallest size', 'longest stroke'] },
   best: { says: 'list first', options: ['finest step', 'longest stroke', 'lowest', 'cheapest', 'least drift'] },
+  counted: { says: 'the wanted step counts', options: ['a step', 'a flat', 'a turn'] },
   pieces: { says: 'pieces', options: ['tightest', 'middling', 'loosest', 'as measured'] },
   law: { says: 'pieces are spread', options: ['uniform', 'normal', 'normal, gauged'] },
   guided: { says: 'the carried part goes', options: ['in a guide', 'without a guide'] },

@@ -5,6 +5,7 @@
  */
 import { bad, classOfSide, diameters, good, type Result, SOCKETS, type Thread } from '../../engine/index.ts';
 import { boughtWidth } from '../drawer/standard-parts.ts';
+import { RUN_OUT } from './blind-hole.ts';
 import {
   type MaterialName,
   type Part,
@@ -111,8 +112,6 @@ const tapIn = (b: Build, { thread }: StatedThread, from: number, to: number): Th
   return { thread, gender: 'internal', from, to };
 };
 
-/** Turns of a tap’s lead and of what it runs out in, in a blind hole with room for it (usual for a plug tap, from memory; ISO 4755 and DIN 76-1 have it by pitch, which could not be read). */
-const RUN_OUT = 4;
 /** Of the material under a blind thread, what its drill may take. */
 const FLOOR_LEFT = 0.9;
 

@@ -30,6 +30,10 @@ export type Mark =
       readonly turned?: boolean;
     };
 
+/** Enlargements, full size and reductions of ISO 5455, largest first; from memory. */
+export const SCALES = [10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50];
+export const scaleWords = (scale: number): string => (scale >= 1 ? `${scale} : 1` : `1 : ${Math.round(1 / scale)}`);
+
 export const LETTERS = 3.5;
 /** What a letter takes on a line, on the safe side. */
 export const LETTER = 0.56 * LETTERS;

@@ -8,10 +8,11 @@
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import type { Part, Size, ThreadEnd } from '../../assembly/adjuster/part.ts';
+import { SCALES, scaleWords } from '../../assembly/files/paper.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { at, bad, good, type Result, spokenNumber } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
-import { numeral, show, type UnitView } from '../../input/format.ts';
+import { show, type UnitView } from '../../input/format.ts';
 import { extentsOf } from '../kit/adjuster-extras.ts';
 import { frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { spaced } from '../kit/plot-box.ts';
@@ -37,6 +38,9 @@ const HALF_LETTER = 6;
 const NOTE = 44;
 /** Width of the drawing on paper, mm; the style sheet prints it so. */
 const ON_PAPER = 66;
+
+/** Reductions of ISO 5455 beyond those of a sheet of its own: this drawing is small. */
+const SMALLER = [1 / 100, 1 / 200, 1 / 500, 1 / 1000];
 
 /** A stated length along the axis, where it stands now. */
 interface Dimension {
@@ -109,25 +113,40 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   const guided = adjuster.lock.kind === 'key' || adjuster.lock.kind === 'post';
   const half = guided ? Math.max(extents.half, extents.left) : extents.half;
   const fitted = frameIn({ ...extents, half, left: (half * middle) / room }, HEIGHT - 2 * MARGIN, middle, room);
-  // No higher than its adjuster.
-  const high = Math.min(HEIGHT, Math.max(LOWEST, (extents.top - extents.bottom) * fitted.scale + 2 * MARGIN));
-  const frame = { ...fitted, y: fitted.y + MARGIN - (HEIGHT - high) / 2 };
-  if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
-  const { scale } = frame;
-  const y = (z: number) => frame.y - z * scale;
   const size = (value: number) => show(value, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view);
   // An auxiliary dimension, in brackets (ISO 129-1): it follows from the others, and from what was assumed. Last, so that it stands outermost.
   const overall: Dimension[] = fromParts
     ? [{ text: WORDS.drawing.overall(size(now.height)), symbol: undefined, z0: 0, z1: now.height, edge: 0 }]
     : [];
-  const stated = [...dimensionsOf(partsOf(adjuster), now.at, view), ...overall].map((one) => {
-    const name = Math.min(HALF_NAME, HALF_LETTER * one.text.length);
-    const middle = Math.min(high - name, Math.max(name, y((one.z0 + one.z1) / 2)));
-    const [top, bottom] = [y(Math.max(one.z0, one.z1)), y(Math.min(one.z0, one.z1))];
-    return { ...one, middle, span: [Math.min(top, middle - name), Math.max(bottom, middle + name)] as const };
-  });
-  const columns = columnsFor(stated.map(({ span }) => span));
-  const wider = Math.max(0, Math.max(0, ...columns) + 1 - COLUMNS) * COLUMN;
+  const dimensions = [...dimensionsOf(partsOf(adjuster), now.at, view), ...overall];
+  /** The drawing at a scale in picture units: no higher than its adjuster, and as many columns wider as its dimensions need. */
+  const laidOut = (scale: number) => {
+    const [top, bottom] = [extents.top * scale, extents.bottom * scale];
+    const high = Math.min(HEIGHT, Math.max(LOWEST, top - bottom + 2 * MARGIN));
+    const frame = { x: fitted.x, y: (high + top + bottom) / 2, scale };
+    const y = (z: number) => frame.y - z * scale;
+    const stated = dimensions.map((one) => {
+      const name = Math.min(HALF_NAME, HALF_LETTER * one.text.length);
+      const middle = Math.min(high - name, Math.max(name, y((one.z0 + one.z1) / 2)));
+      const [top, bottom] = [y(Math.max(one.z0, one.z1)), y(Math.min(one.z0, one.z1))];
+      return { ...one, middle, span: [Math.min(top, middle - name), Math.max(bottom, middle + name)] as const };
+    });
+    const columns = columnsFor(stated.map(({ span }) => span));
+    const wider = Math.max(0, Math.max(0, ...columns) + 1 - COLUMNS) * COLUMN;
+    return { frame, high, y, stated, columns, wider };
+  };
+  // At the largest scale of the standard: a wider picture is printed as wide as any, so its columns count in the scale.
+  const found = [...SCALES, ...SMALLER].flatMap((onPaper) =>
+    Array.from({ length: dimensions.length + 1 }, (_, i) => i * COLUMN).flatMap((wide) => {
+      const scale = (onPaper * (WIDTH + wide)) / ON_PAPER;
+      if (!(scale <= fitted.scale * (1 + 1e-9))) return [];
+      const layout = laidOut(scale);
+      return layout.wider === wide ? [{ ...layout, onPaper }] : [];
+    }),
+  )[0];
+  if (!found) return bad('lengths-of-no-one-scale', {});
+  const { frame, high, y, stated, columns, wider, onPaper } = found;
+  const { scale } = frame;
   // The outer columns are drawn first, so that their extension lines pass under the names of the inner ones.
   const dimension = ({ text, symbol, z0, z1, edge, middle }: (typeof stated)[number], i: number) => {
     const x = LEFT - 14 - COLUMN * (columns[i] ?? 0);
@@ -176,7 +195,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
       sheetPart(
         'title',
         WORDS.drawing.block.title,
-        titleBlock(fit, (scale * ON_PAPER) / (WIDTH + wider), view) +
+        titleBlock(fit, onPaper, view) +
           `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts(adjuster.lock.kind === 'assumed') : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
       ),
   );
@@ -186,10 +205,6 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
 const FIRST_ANGLE =
   '<path class="arrow strong" d="M4 5L24 2V22L4 19Z"/><circle class="arrow strong" cx="42" cy="12" r="10"/><circle class="arrow strong" cx="42" cy="12" r="6.5"/><path class="axis" d="M0 12H56M42 0V24"/>';
 
-/** As many millimetres of the paper as this stand for one, by two digits. */
-const scaleText = (s: number): string =>
-  s >= 1 ? WORDS.drawing.block.scaleIs(numeral(s, 2), '1') : WORDS.drawing.block.scaleIs('1', numeral(1 / s, 2));
-
 const titleBlock = (fit: FitState, onPaper: number, view: UnitView): string => {
   const words = WORDS.drawing.block;
   const cell = (name: string, value: string, wide = false) =>
@@ -197,7 +212,7 @@ const titleBlock = (fit: FitState, onPaper: number, view: UnitView): string => {
   return (
     `<dl class="title-block">${cell(words.name, escapeText(fit.adjuster.name === '' ? words.assembly : fit.adjuster.name), true)}` +
     `${cell(words.number, '')}${cell(words.date, '')}${cell(words.material, '')}${cell(words.tolerance, '')}` +
-    `${cell(words.scale, scaleText(onPaper))}${cell(words.units, words.unitsAre(view))}` +
+    `${cell(words.scale, scaleWords(onPaper))}${cell(words.units, words.unitsAre(view))}` +
     `${cell(words.projection, `<svg class="projection" viewBox="0 0 58 24" role="img" aria-label="${words.firstAngle}">${FIRST_ANGLE}</svg>`)}</dl>`
   );
 };

@@ -23,13 +23,15 @@ import { searchNow, stacksOf, stopOrGoOn, tellWhenSearched } from './search.ts';
 
 const QUANTITIES = ['s_w', 'S_w', 'H_w', 'p_m', 'q_e'] as const;
 const TEXTS = ['hardware', 'dividers', 'adjuster'] as const;
-type Given = NumbersOf<never, (typeof QUANTITIES)[number], 'best', (typeof TEXTS)[number]>;
+type Given = NumbersOf<never, (typeof QUANTITIES)[number], 'best' | 'counted', (typeof TEXTS)[number]>;
 
 const LISTED = 8;
 /** Rows of a drawer that are told to be left out; of more only how many. */
 const MOST_TOLD = 8;
 const TABLED = 100;
 const HEXAGON = 6;
+/** A wish a flat or a turn asks nothing of the divider. */
+const COUNTED = { 'a step': undefined, 'a flat': HEXAGON, 'a turn': 1 } as const;
 
 interface State {
   readonly found: Stacks;
@@ -39,15 +41,17 @@ interface State {
   readonly edge: readonly Choice[];
   readonly frame: Frame;
   readonly kept: number;
+  readonly counted: keyof typeof COUNTED;
 }
 
 const stateOf = ({ values, choices, texts }: Given): Result<State> => {
-  const others = readDividers(texts.dividers);
+  const fixed = COUNTED[choices.counted];
+  const others = fixed === undefined ? readDividers(texts.dividers) : good([fixed]);
   if (!others.ok) return others;
   const found = stacksOf(texts.hardware, values.q_e);
   if (!found.ok) return found;
   // Every head of the trade has its hexagon.
-  const dividers = [...new Set([HEXAGON, ...others.value])];
+  const dividers = fixed === undefined ? [...new Set([HEXAGON, ...others.value])] : others.value;
   const wish: Wish = {
     step: values.s_w,
     stroke: values.S_w,
@@ -63,6 +67,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
     edge: bestEdge(stacks, dividers),
     frame: frameOf(stacks, dividers),
     kept: values.q_e,
+    counted: choices.counted,
   });
 };
 
@@ -125,17 +130,18 @@ const draw = (s: State, view: UnitView): string => {
     found.drawer.wrong.filter(({ code }) => (code === 'drawer-row-unread') === is),
   ) as [Bad[], Bad[]];
   const told = [...others.slice(0, MOST_TOLD), ...unread.slice(0, 1)];
-  const wrong = told.map((why) => reasonOf(why));
-  const further = unread.slice(1).map((why) => quoted((why as Bad<'drawer-row-unread'>).values.row));
+  const wrong = [...new Set(told.map((why) => reasonOf(why)))];
+  const alike = unread.map((why) => quoted((why as Bad<'drawer-row-unread'>).values.row));
+  const further = [...new Set(alike)].slice(1);
   const left = others.length - (told.length - Math.min(unread.length, 1));
   return (
     `<div class="drawer-view">${searchButton()}` +
-    `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rowsOf(s)[0], view)}` +
+    `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rowsOf(s)[0], view, WORDS.stepAxis[s.counted])}` +
     `<ul class="legend drawer-key"><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-all" d="M7 5h0"/></svg>${WORDS.key.all}</li>` +
     `<li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-met" d="M7 5h0"/></svg>${WORDS.key.met}</li>` +
     `<li><svg viewBox="0 0 28 10" aria-hidden="true"><path class="drawer-edge" d="M1 8h13v-6h13"/></svg>${WORDS.key.edge}</li>` +
     `<li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="drawer-ring" cx="10" cy="10" r="8"/></svg>${WORDS.key.ring}</li></ul>` +
-    `${wrong.length > 0 ? `<p class="figure-words">${escapeText(WORDS.leftOut(wrong, further.slice(0, MOST_TOLD), left + Math.max(further.length - MOST_TOLD, 0)))}</p>` : ''}` +
+    `${wrong.length > 0 ? `<p class="figure-words drawer-left-out">${escapeText(WORDS.leftOut(wrong, further.slice(0, MOST_TOLD), left + Math.max(further.length - MOST_TOLD, 0)))}</p>` : ''}` +
     '</div>'
   );
 };
@@ -158,7 +164,11 @@ const readings = (s: State, view: UnitView): string => {
   const nothing = answer.kind === 'nothing';
   const heading = nothing
     ? WORDS.nearestList
-    : WORDS.metList(grouped(answer.rows.length), answer.rows.length > rows.length ? rows.length : undefined);
+    : WORDS.metList(
+        grouped(answer.rows.length),
+        answer.rows.length > rows.length ? rows.length : undefined,
+        s.dividers.length > 1,
+      );
   return (
     `<div class="table-scroll drawer-list" tabindex="0" role="group" aria-label="${escapeText(heading)}"><table><caption>${escapeText(heading)}</caption><thead><tr>` +
     `${WORDS.listHead(nothing)
@@ -234,12 +244,18 @@ export const drawerFigure = defineFigure({
   title: WORDS.title,
   threads: [],
   quantities: QUANTITIES,
-  choices: ['best'],
+  choices: ['best', 'counted'],
   texts: TEXTS,
   // The field stands with the adjuster that the chosen rows are typed into.
   setElsewhere: ['adjuster'],
   chief: ['s_w', 'S_w'],
-  groups: { drawer: ['hardware'], wanted: ['H_w', 'p_m'], head: ['dividers'], lengths: ['q_e'], order: ['best'] },
+  groups: {
+    drawer: ['hardware'],
+    wanted: ['counted', 'H_w', 'p_m'],
+    head: ['dividers'],
+    lengths: ['q_e'],
+    order: ['best'],
+  },
   state: stateOf,
   draw,
   readings,
@@ -265,6 +281,7 @@ export const drawerFigure = defineFigure({
         money(stack.price),
       ]),
   }),
+  idle: ({ choices }) => (choices.counted === 'a step' ? [] : ['dividers']),
   // The adjuster beside it changes nothing here.
   renderKey: (_, { values, choices, texts: { hardware, dividers } }) => [values, choices, hardware, dividers],
   mount: (stage, context) => {
@@ -294,8 +311,11 @@ export const drawerFigure = defineFigure({
       const state = stateOf(numbers);
       const choice = button && state.ok ? rowsOf(state.value)[Number(button.getAttribute('data-take'))] : undefined;
       if (!choice || !state.ok) return;
+      // Wished a turn, it is turned by its hexagon.
+      const divisions = choice.divisions === 1 ? HEXAGON : choice.divisions;
+      const wanted = (state.value.wish.step * choice.divisions) / divisions;
       const rows = [
-        rowsOfStack(choice.stack, choice.divisions, state.value.kept, state.value.wish.step),
+        rowsOfStack(choice.stack, divisions, state.value.kept, wanted),
         ...keptRows(numbers.texts.adjuster),
       ];
       context.type('adjuster', rows.join('\n'));

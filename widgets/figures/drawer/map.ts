@@ -90,6 +90,7 @@ export const mapSvg = (
   edge: readonly Choice[],
   ring: Choice | undefined,
   view: UnitView,
+  stepAxis: string,
 ): string => {
   const text = (x: number, y: number, words: string, anchor: string, name = 'drawer-label') =>
     `<text class="${name}" x="${px(x)}" y="${px(y)}" text-anchor="${anchor}">${escapeText(words)}</text>`;
@@ -130,7 +131,7 @@ export const mapSvg = (
     `<path class="drawer-edge" d="${polyline(stairs)}"/>` +
     `<path class="drawer-met" d="${dots(f, met)}"/>` +
     `${ring ? `<circle class="drawer-ring" data-ring r="9" cx="${px(rx)}" cy="${px(ry)}"/>` : ''}` +
-    `<text class="drawer-axis" x="4" y="0" dy="1em">${escapeText(WORDS.strokeAxis)}</text>${text(RIGHT, HEIGHT - 6, WORDS.stepAxis, 'end', 'drawer-axis')}` +
+    `<text class="drawer-axis" x="4" y="0" dy="1em">${escapeText(WORDS.strokeAxis)}</text>${text(RIGHT, HEIGHT - 6, stepAxis, 'end', 'drawer-axis')}` +
     `<text class="drawer-named" x="${LEFT + 9}" y="${TOP + 6}" dy="1em">${escapeText(WORDS.wished)}</text></svg>`
   );
 };

@@ -176,13 +176,16 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
     desk.told = undefined;
   }
   const pose = poseOf(s, desk);
+  const over = () => fill(stage, '[data-overlay]', overlayHtml(s, desk, view));
   live.canvas.show({
     of: s.adjuster,
     bodies: (net) => bodies(s.adjuster, net),
-    view: () => ({ view: viewOf(s, pose), moves: false }),
+    view: () => ({ view: viewOf(s, pose), moves: false, over }),
   });
-  if (!live.canvas.drawn()) fill(stage, '[data-still]', drawnStill(s, desk));
-  fill(stage, '[data-overlay]', overlayHtml(s, desk, view));
+  if (!live.canvas.drawn()) {
+    fill(stage, '[data-still]', drawnStill(s, desk));
+    over();
+  }
   fill(stage, '[data-desk]', deskHtml(s, desk, view));
   fill(stage, '[data-plot]', desk.notes.length === 0 ? '' : withSizes(plotHtml(s, desk, view)));
   fill(stage, '[data-seen]', seenHtml(s, desk, view));

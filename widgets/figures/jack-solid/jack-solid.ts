@@ -94,20 +94,23 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   const live = lives.get(stage);
   const pose = live?.pose ?? BEGIN;
   const aim = aimOf(s, pose);
+  const over = () => updateOverlay(stage, s, aim, view);
   if (live) {
     live.canvas.show({
       of: madeOf(s),
       bodies: (net) => bodies(s, net === 'coarse' ? COARSE : undefined),
-      view: () => ({ view: viewOf(s, aim, pose.cut), moves: false }),
+      view: () => ({ view: viewOf(s, aim, pose.cut), moves: false, over }),
     });
     for (const slider of SLIDERS) updateSlider(stage, slider, pose[slider.name], degrees(pose[slider.name]));
   }
   const still = stage.querySelector('[data-still]');
-  if (still && !live?.canvas.drawn()) still.innerHTML = drawnStill(s, aim);
+  if (still && !live?.canvas.drawn()) {
+    still.innerHTML = drawnStill(s, aim);
+    over();
+  }
   const work = stage.querySelector('[data-work]');
   if (work && s.path) work.textContent = '';
   else if (work?.textContent === '') work.textContent = WORDS.working('0');
-  updateOverlay(stage, s, aim, view);
   updateKnob(stage, s.n);
 };
 

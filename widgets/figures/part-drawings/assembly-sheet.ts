@@ -10,14 +10,14 @@ import { engagedAt } from '../../assembly/adjuster/joint.ts';
 import { heightOf, type Part, type Role, type Step, type ThreadEnd } from '../../assembly/adjuster/part.ts';
 import { countOf, type Item, itemsOf } from '../../assembly/adjuster/parts-list.ts';
 import { FOOT_WALL, postOf } from '../../assembly/adjuster/post.ts';
-import { chain, LETTERS, type Mark, type Spot, text, thin } from '../../assembly/files/paper.ts';
+import { chain, LETTERS, type Mark, type Spot, scaleWords, text, thin } from '../../assembly/files/paper.ts';
 import { good, type Result, spokenNumber } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
 import { numeral, show } from '../../input/format.ts';
 import { guideOf, reachesOf, springsOf } from '../kit/adjuster-extras.ts';
 import { upright } from './dimensions.ts';
 import { halfWidth, throughOf } from './part-view.ts';
-import { frameOf, type ListRow, PAPERS, roomOn, scaleWords } from './sheet-of-paper.ts';
+import { frameOf, type ListRow, PAPERS, roomOn } from './sheet-of-paper.ts';
 import { type Asked, FIRST, type PaperSheet, plainSize, scaleFor } from './sheets.ts';
 
 /** In a joint the screw stands before its nut: the nut is drawn at the crests of the screw where that is, and as tapped beyond it. */
@@ -248,5 +248,5 @@ export const assemblySheet = (a: Adjuster, number: string, asked: Asked): Result
       list,
     ),
   ];
-  return good({ marks, width, height, scale: scaleWords(s), stated: 0, assumed: 0, listed: list.length });
+  return good({ marks, width, height, scale: scaleWords(s), stated: 0, assumed: 0, listed: list.length, doubtful: [] });
 };

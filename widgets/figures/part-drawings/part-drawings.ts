@@ -4,10 +4,10 @@ import { type Adjuster, partsOf } from '../../assembly/adjuster/adjuster.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { fileName } from '../../assembly/files/file-name.ts';
 import { paperDxf, paperSvg } from '../../assembly/files/paper.ts';
-import { bad, good, type Result } from '../../engine/index.ts';
+import { bad, good, type Result, spokenNumber } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
-import type { UnitView } from '../../input/format.ts';
+import { show, type UnitView } from '../../input/format.ts';
 import { readTitleBlock } from '../../input/title-block.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
@@ -72,6 +72,8 @@ const stateOf = ({ texts, choices }: Given, view: UnitView): Result<State> => {
   return good({ adjuster: a, asked, called: chosen.name, sheet: chosen.sheet.value, all });
 };
 
+const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 2 }, view);
+
 const svg = ({ sheet, called, adjuster }: State): string =>
   paperSvg(sheet.marks, sheet.width, sheet.height, `${adjuster.name || WORDS.adjuster}, ${called}`);
 
@@ -104,7 +106,7 @@ export const partDrawings = defineFigure({
   },
   state: stateOf,
   draw,
-  caption: ({ called, asked, sheet }) =>
+  caption: ({ called, asked, sheet }, view) =>
     WORDS.caption({
       what: called.charAt(0).toUpperCase() + called.slice(1),
       paper: asked.paper,
@@ -112,6 +114,11 @@ export const partDrawings = defineFigure({
       stated: sheet.stated,
       assumed: sheet.assumed,
       listed: sheet.listed,
+      doubtful: sheet.doubtful.map(({ thread, runOut, usual, wall, leastWall }) => ({
+        thread: spokenNumber(thread),
+        runOut: runOut < usual - 1e-9 ? [size(runOut, view), size(usual, view)] : undefined,
+        wall: wall < leastWall - 1e-9 ? [size(wall, view), size(leastWall, view)] : undefined,
+      })),
     }),
   table: ({ all }) => ({
     head: WORDS.head,

@@ -5,7 +5,7 @@
 import { WORDS } from '#words/figures/part-drawings.ts';
 import { type Adjuster, springForce, standing } from '../../assembly/adjuster/adjuster.ts';
 import { springAt, stretchAt } from '../../assembly/adjuster/spring-place.ts';
-import { chain, LETTERS, type Mark, type Spot, text, wide } from '../../assembly/files/paper.ts';
+import { chain, LETTERS, type Mark, type Spot, scaleWords, text, wide } from '../../assembly/files/paper.ts';
 import { type Print, type PrintName, printsOf } from '../../assembly/print/own-prints.ts';
 import type { Plate } from '../../assembly/print/plate.ts';
 import { coiledLength } from '../../assembly/spring/coil-seen.ts';
@@ -14,7 +14,7 @@ import { type SeenLine, seenPlate } from '../../assembly/spring/spring-seen.ts';
 import { type CoilForm, freeLength, good, type Result } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
 import { level, upright } from './dimensions.ts';
-import { frameOf, PAPERS, roomOn, scaleWords } from './sheet-of-paper.ts';
+import { frameOf, PAPERS, roomOn } from './sheet-of-paper.ts';
 import { type Asked, type PaperSheet, partSheet, plainSize, scaleFor } from './sheets.ts';
 
 export type OtherSheet = PrintName;
@@ -271,5 +271,6 @@ const drawnSheet = (d: Sheeted, number: string, { paper, view, block }: Asked): 
     stated: columns.length + 1 + (thick > 0 ? 1 : 0),
     assumed: 0,
     listed: 0,
+    doubtful: [],
   });
 };

@@ -3,7 +3,7 @@
  * size of a print by. Sizes of ISO 216 and of ASME Y14.1 (A: letter). From memory.
  */
 import { WORDS } from '#words/figures/part-drawings.ts';
-import { LETTERS, type Mark, type Spot, text, thin, wide } from '../../assembly/files/paper.ts';
+import { LETTERS, type Mark, type Spot, scaleWords, text, thin, wide } from '../../assembly/files/paper.ts';
 import type { TitleBlock } from '../../input/title-block.ts';
 
 export const PAPERS = {
@@ -12,9 +12,6 @@ export const PAPERS = {
   'A2 across': [594, 420],
   'Letter upright': [215.9, 279.4],
 } as const;
-
-/** Enlargements and reductions of ISO 5455. */
-export const SCALES = [10, 5, 2, 1, 1 / 2, 1 / 5, 1 / 10, 1 / 20, 1 / 50];
 
 const FILED = 20;
 const MARGIN = 10;
@@ -36,8 +33,6 @@ export const roomOn = ([width, height]: readonly [number, number], listRows: num
   bottom: MARGIN + (ROWS + listRows) * ROW + 12,
   top: height - MARGIN - 4,
 });
-
-export const scaleWords = (scale: number): string => (scale >= 1 ? `${scale} : 1` : `1 : ${Math.round(1 / scale)}`);
 
 const PROJECTION = (x: number, y: number): Mark[] => [
   {

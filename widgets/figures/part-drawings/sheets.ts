@@ -1,14 +1,15 @@
 /** The sheet of a part: its views, sizes and notes, at the largest scale of the standard that fits the paper. */
 import { WORDS } from '#words/figures/part-drawings.ts';
+import { type BlindHole, blindHoleOf } from '../../assembly/adjuster/blind-hole.ts';
 import { heightOf, type Part, reach, type Size, type ThreadEnd } from '../../assembly/adjuster/part.ts';
-import { LETTERS, type Mark, type Spot, text } from '../../assembly/files/paper.ts';
+import { LETTERS, type Mark, SCALES, type Spot, scaleWords, text } from '../../assembly/files/paper.ts';
 import { at, bad, diameters, fitOfThread, good, nearestDrills, type Result, spokenNumber } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
 import type { UnitView } from '../../input/format.ts';
 import type { TitleBlock } from '../../input/title-block.ts';
 import { leader, level, upright } from './dimensions.ts';
 import { endOf, frontOf, halfWidth, widestHalf } from './part-view.ts';
-import { frameOf, PAPERS, type Room, roomOn, SCALES, scaleWords } from './sheet-of-paper.ts';
+import { frameOf, PAPERS, type Room, roomOn } from './sheet-of-paper.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -26,6 +27,8 @@ export interface PaperSheet {
   readonly assumed: number;
   /** Rows of its list of parts. */
   readonly listed: number;
+  /** Blind threads that leave the tap less run-out, or their hole less wall, than is usual. */
+  readonly doubtful: readonly (BlindHole & { readonly thread: string })[];
 }
 
 export interface Asked {
@@ -83,9 +86,29 @@ const noteOf = (part: Part, end: ThreadEnd, view: UnitView): readonly string[] =
   return [
     through ? WORDS.through(words) : WORDS.depth(words, plainSize(to - from, view)),
     ...(drill === undefined ? [] : [WORDS.drill(drill)]),
+    ...doubtsOf(part, end, view),
     ...(beyond ? [WORDS.drilled(plainSize(tenth(to - from + beyond.to - beyond.from), view))] : []),
   ];
 };
+
+const short = ({ runOut, usual }: BlindHole): boolean => runOut < usual - 1e-9;
+const thin = ({ wall, leastWall }: BlindHole): boolean => wall < leastWall - 1e-9;
+
+/** A shop must see before it drills that the tap has no room, or the hole no wall. */
+const doubtsOf = (part: Part, end: ThreadEnd, view: UnitView): readonly string[] => {
+  const hole = blindHoleOf(part, end);
+  if (!hole) return [];
+  return [
+    ...(short(hole) ? [WORDS.runOut(plainSize(tenth(hole.runOut), view), plainSize(hole.usual, view))] : []),
+    ...(thin(hole) ? [WORDS.wall(plainSize(hole.wall, view), plainSize(hole.leastWall, view))] : []),
+  ];
+};
+
+const doubtfulOf = (part: Part): PaperSheet['doubtful'] =>
+  [part.below, part.above].flatMap((end) => {
+    const hole = end && blindHoleOf(part, end);
+    return hole && (short(hole) || thin(hole)) ? [{ ...hole, thread: end.thread.designation }] : [];
+  });
 
 const sizeWords = (size: Size, view: UnitView): string => {
   const number = plainSize(size.value, view);
@@ -246,5 +269,6 @@ export const partSheet = (part: Part, number: string, asked: Asked, called?: str
     stated: all.filter((d) => d.stated).length + ends.length,
     assumed: all.filter((d) => !d.stated).length,
     listed: 0,
+    doubtful: doubtfulOf(part),
   });
 };

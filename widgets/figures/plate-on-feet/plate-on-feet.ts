@@ -156,20 +156,23 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   const live = lives.get(stage);
   const look = live?.look ?? BEGIN;
   const aim = aimOf(s, look);
-  if (live) {
-    live.canvas.show({
-      of: JSON.stringify([s.adjuster.name, s.adjuster.A.thread, s.adjuster.C?.thread, plateBox(s)]),
-      bodies: () => bodies(s),
-      view: () => ({ view: viewOf(s, aim), moves: false }),
-    });
-    for (const slider of SLIDERS) updateSlider(stage, slider, look[slider.name], degrees(look[slider.name]));
-  }
   const fill = (part: string, html: string) => {
     const place = stage.querySelector(part);
     if (place && place.innerHTML !== html) place.innerHTML = html;
   };
-  if (!live?.canvas.drawn()) fill('[data-still]', feetHtml(s, aim));
-  fill('[data-overlay]', namesHtml(s, aim, view));
+  const over = () => fill('[data-overlay]', namesHtml(s, aim, view));
+  if (live) {
+    live.canvas.show({
+      of: JSON.stringify([s.adjuster.name, s.adjuster.A.thread, s.adjuster.C?.thread, plateBox(s)]),
+      bodies: () => bodies(s),
+      view: () => ({ view: viewOf(s, aim), moves: false, over }),
+    });
+    for (const slider of SLIDERS) updateSlider(stage, slider, look[slider.name], degrees(look[slider.name]));
+  }
+  if (!live?.canvas.drawn()) {
+    fill('[data-still]', feetHtml(s, aim));
+    over();
+  }
   fill('[data-part=magnified]', magnified(s));
   const able = {
     turn: s.plate.now.order.kind !== 'too far' && endOf(s.plate) !== 'level' && s.plate.rounds.length < MOST_ROUNDS + 1,

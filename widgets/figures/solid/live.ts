@@ -10,7 +10,8 @@ import type { State } from './state.ts';
 
 export interface Live {
   pose: Pose;
-  readonly show: (s: State, pose: Posed) => void;
+  /** `over` puts what lies over the picture where this pose of it wants it. */
+  readonly show: (s: State, pose: Posed, over: (pose: Posed) => void) => void;
   readonly drawn: () => boolean;
   readonly comes: () => boolean;
 }
@@ -30,7 +31,7 @@ export const liveOn = (stage: HTMLElement, again: () => void): Live => {
 
   const live: Live = {
     pose: BEGIN,
-    show: (s, pose) => {
+    show: (s, pose, over) => {
       if (shown && stepShown !== live.pose.step && shown.s.adjuster === s.adjuster && !lessMotion())
         passing = { from: shown.pose, since: performance.now() };
       stepShown = live.pose.step;
@@ -42,7 +43,7 @@ export const liveOn = (stage: HTMLElement, again: () => void): Live => {
           const t = passing ? Math.min(1, (performance.now() - passing.since) / PASSES) : 1;
           const now = passing && t < 1 ? between(passing.from, pose, t * t * (3 - 2 * t)) : pose;
           if (t >= 1) passing = undefined;
-          return { view: viewOf(s, now), moves: passing !== undefined };
+          return { view: viewOf(s, now), moves: passing !== undefined, over: () => over(now) };
         },
       });
     },

@@ -116,17 +116,20 @@ const fillStill = (stage: HTMLElement, s: State, pose: Posed): void => {
 const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   const live = lives.get(stage);
   const pose = posed(s, live?.pose ?? BEGIN);
+  const label = (at: Posed) => updateLabels(stage, s, at, wordsAt(s, view), view);
   if (live) {
-    live.show(s, pose);
+    live.show(s, pose, label);
     for (const slider of SLIDERS)
       updateSlider(stage, slider, live.pose[slider.name], textOf(slider.name, live.pose[slider.name]));
   }
-  if (!live?.drawn()) fillStill(stage, s, pose);
+  if (!live?.drawn()) {
+    fillStill(stage, s, pose);
+    label(pose);
+  }
   // The line drawing shows no cut.
   const cut = stage.querySelector<HTMLElement>('.slider[data-sym="cut"]');
   if (cut && live) cut.hidden = !live.comes();
   if (live) followSteps(stage, s, live.pose.step, view);
-  updateLabels(stage, s, pose, wordsAt(s, view), view);
   updateKnob(stage, s.standing.n);
 };
 

@@ -75,6 +75,10 @@ export const CHOICE_WORDS = {
       'least drift': 'kleinste Drift',
     },
   },
+  counted: {
+    says: 'der gewünschte Schritt gilt für',
+    options: { 'a step': 'einen Schritt', 'a flat': 'eine Fläche', 'a turn': 'eine Umdrehung' },
+  },
   pieces: {
     says: 'Stücke',
     options: { tightest: 'engste', middling: 'mittlere', loosest: 'weiteste', 'as measured': 'wie gemessen' },

@@ -13,8 +13,8 @@ export interface Seen {
   readonly of: unknown;
   /** Those for a machine that is slow are of fewer triangles. */
   readonly bodies: (net: Net) => readonly Body[];
-  /** Asked at every frame, and another frame is asked for while it moves by itself. */
-  readonly view: () => { readonly view: View; readonly moves: boolean };
+  /** Asked at every frame, and another frame is asked for while it moves by itself. What lies over the picture is put there by `over`, with it. */
+  readonly view: () => { readonly view: View; readonly moves: boolean; readonly over?: () => void };
 }
 
 export interface Canvas {
@@ -64,8 +64,8 @@ export const canvasOn = (
   let colours: Colours | undefined;
   /** Changed while nobody could see it. */
   let owed = false;
-  /** The picture that is being drawn, and whether it is the fine one of a solid at rest. */
-  let drawn: { readonly fine: boolean } | undefined;
+  /** The picture that is being drawn, whether it is the fine one of a solid at rest, and what is to be done when it is seen. */
+  let drawn: { readonly fine: boolean; readonly over: (() => void) | undefined } | undefined;
   /** Until that picture is given up. */
   let patience = 0;
   /** Changed since that one was begun, or moves on by itself. */
@@ -96,9 +96,11 @@ export const canvasOn = (
     }
     colours ??= coloursOf(drawing.canvas);
     wide ||= drawing.canvas.clientWidth;
-    const { view, moves } = seen.view();
+    const { view, moves, over } = seen.view();
     next = moves;
-    drawn = { fine };
+    // A worker shows its picture when it says so, the page with this frame: labels never run ahead of it.
+    drawn = { fine, over: drawing.later ? over : undefined };
+    if (!drawing.later) over?.();
     // A browser ends a worker without a word; its reader need not ask again.
     window.clearTimeout(patience);
     patience = window.setTimeout(() => drawn && byWorker && begin(drawingOnPage), SILENCE);
@@ -109,8 +111,9 @@ export const canvasOn = (
     paint(sharpness(), sharpness() < MIDDLING ? 'coarse' : 'fine');
   };
   const drew = (took: number) => {
-    const fine = drawn?.fine;
+    const { fine, over } = drawn ?? {};
     drawn = undefined;
+    over?.();
     if (!begun) {
       begun = true;
       put();

@@ -23,6 +23,8 @@ export type Told =
 
 export interface Drawing {
   readonly canvas: HTMLCanvasElement;
+  /** Whether a picture is there only when it is told to be drawn, since a worker draws it. */
+  readonly later: boolean;
   readonly setBodies: (net: Net, bodies: readonly Body[]) => void;
   readonly render: (shot: Shot) => void;
   readonly close: () => void;
@@ -75,6 +77,7 @@ export const drawingInWorker = (size: Size, hear: (told: Told) => void): Drawing
   ask({ canvas: surface, size }, [surface]);
   return {
     canvas,
+    later: true,
     setBodies: (net, bodies) => ask({ net, facets: facetsOf(bodies) }),
     render: ask,
     close: () => {
@@ -95,6 +98,7 @@ export const drawingOnPage = (size: Size, hear: (told: Told) => void): Drawing =
   })();
   return {
     canvas,
+    later: false,
     setBodies: (net, bodies) => scene?.setBodies(net, facetsOf(bodies)),
     render: (shot) => {
       const from = performance.now();

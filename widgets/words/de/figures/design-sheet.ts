@@ -72,7 +72,6 @@ export const WORDS: Same<typeof En.WORDS> = {
       material: 'Werkstoff',
       tolerance: 'Allgemeintoleranz',
       scale: 'Maßstab auf Papier',
-      scaleIs: (paper, part) => `${paper} : ${part}`,
       units: 'Einheiten',
       unitsAre: (view) => (view === 'inch' ? 'Zoll' : 'mm'),
       projection: 'Projektion',

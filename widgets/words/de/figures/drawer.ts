@@ -13,11 +13,11 @@ interface Facts {
   readonly height: string;
 }
 const factsText = ({ name, step, divisions, stroke, height }: Facts): string =>
-  `${part(name)}: ${step} je Schritt bei ${divisions} Schritten je Umdrehung, Hub ${stroke}, ${height} hoch`;
+  `${part(name)}: ${divisions === 1 ? `${step} je Umdrehung` : `${step} je Schritt bei ${divisions} Schritten je Umdrehung`}, Hub ${stroke}, ${height} hoch`;
 
 type Nothing = Parameters<typeof En.WORDS.nothing>[0];
 const turnsText = (t: NonNullable<Nothing['turns']>): string =>
-  `Ein Hub von ${t.stroke} in Schritten von ${t.step} sind ${t.steps} Schritte, mindestens ${t.asked} Umdrehungen bei ${t.divisions} Schritten je Umdrehung. Das mit den meisten Umdrehungen hat ${t.there}: Sie würden ${t.needed} von Gewinde ${t.thread} verbrauchen, und es hat ${t.usable} übrig.`;
+  `Ein Hub von ${t.stroke} ${t.divisions === 1 ? `bei ${t.step} je Umdrehung sind mindestens ${t.asked} Umdrehungen` : `in Schritten von ${t.step} sind ${t.steps} Schritte, mindestens ${t.asked} Umdrehungen bei ${t.divisions} Schritten je Umdrehung`}. Das mit den meisten Umdrehungen hat ${t.there}: Sie würden ${t.needed} von Gewinde ${t.thread} verbrauchen, und es hat ${t.usable} übrig.`;
 
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Was deine Schublade bauen kann',
@@ -27,7 +27,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   mapOf:
     'Karte aller Stellelemente, welche die Schublade bauen kann: Schritt nach rechts, Hub nach oben, mit der besten Kante',
   strokeAxis: 'feiner Hub',
-  stepAxis: 'Schritt',
+  stepAxis: { 'a step': 'Schritt', 'a flat': 'Bewegung je Fläche', 'a turn': 'Bewegung je Umdrehung' },
   wished: 'gewünscht',
   key: {
     all: 'lässt sich bauen; innerhalb von „gewünscht“ zu hoch oder zu teuer',
@@ -48,11 +48,11 @@ export const WORDS: Same<typeof En.WORDS> = {
   onTop: ' + ',
   coarse: (range, lead, gap) =>
     `${range} bei ${lead} je Umdrehung${gap === undefined ? ', ohne Lücke' : `; lässt Lücken von ${gap}`}`,
-  atSteps: (step, k) => `${step} bei ${k}`,
+  atSteps: (step, k) => (k === 1 ? `${step} je Umdrehung` : `${step} bei ${k}`),
   take: (rank) => `Nummer ${rank} zusammenbauen`,
   taken: (rank) => `Nummer ${rank} ist zusammengebaut. Sie steht in `,
-  metList: (count, first) =>
-    `${count} erfüllen den Wunsch${first === undefined ? '' : `; die ersten ${first}`}. Jedes nimmt den Teiler mit den wenigsten Schritten je Umdrehung, der fein genug ist`,
+  metList: (count, first, several) =>
+    `${count} erfüllen den Wunsch${first === undefined ? '' : `; die ersten ${first}`}.${several ? ' Jedes nimmt den Teiler mit den wenigsten Schritten je Umdrehung, der fein genug ist' : ''}`,
   nearestList: 'Keines erfüllt den Wunsch. Die nächsten, und was jedes verfehlt',
   listHead: (nothing) => [
     'Grundteil + Stellteil + Hubteil',

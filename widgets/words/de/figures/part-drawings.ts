@@ -12,6 +12,14 @@ const BETWEEN = {
   'turned and carried': 'Stellteil zu Hubteil',
 };
 
+type Doubtful = Parameters<typeof En.WORDS.caption>[0]['doubtful'][number];
+const doubtText = ({ thread, runOut, wall }: Doubtful): string =>
+  `${runOut ? ` Achtung: Hinter ${thread} hat der Gewindebohrer ${runOut[0]} Auslauf, üblich sind ${runOut[1]}. Nimm einen Grundbohrer und zähle die Umdrehungen, kürze das Gewinde, oder lass mehr Werkstoff darunter.` : ''}${
+    wall
+      ? ` Achtung: Die Bohrung von ${thread} lässt eine Wand von ${wall[0]}; weniger als ${wall[1]} kann ausbrechen.`
+      : ''
+  }`;
+
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Zeichnungen für die Werkstatt',
   scroller: 'Das Blatt in wahrer Größe; verschiebe es, um alles zu sehen',
@@ -29,6 +37,8 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   drill: (size) => `Kernloch ⌀${size}`,
   drilled: (depth) => `${depth} tief gebohrt, 118°`,
+  runOut: (has, usual) => `Auslauf ${has} (üblich: ${usual})`,
+  wall: (has, least) => `Wand ${has} (mindestens ${least})`,
   socket: (flats, depth) => `(Innensechskant SW ${flats} × ${depth})`,
   depth: (thread, depth) => `${spokenNumber(thread)} × ${depth}`,
   through: (thread) => `${spokenNumber(thread)}, durchgehend`,
@@ -103,5 +113,5 @@ export const WORDS: Same<typeof En.WORDS> = {
       v.listed > 0
         ? `${v.listed} Nummern führen zur Stückliste`
         : `${v.stated} ${v.stated === 1 ? 'Maß' : 'Maße'} wie angegeben${v.assumed > 0 ? `, ${v.assumed} in Klammern` : ''}`
-    }.`,
+    }.${v.doubtful.map(doubtText).join('')}`,
 };

@@ -96,7 +96,6 @@ export const WORDS = {
       material: 'material',
       tolerance: 'general tolerance',
       scale: 'scale on paper',
-      scaleIs: (paper: string, part: string) => `${paper} : ${part}`,
       units: 'units',
       unitsAre: (view: 'metric' | 'inch' | 'both') => (view === 'inch' ? 'inch' : 'mm'),
       projection: 'projection',

@@ -27,7 +27,9 @@ interface Turns {
 }
 
 const factsText = ({ name, step, divisions, stroke, height }: Facts): string =>
-  `${name}: ${step} a step at ${divisions} steps per turn, stroke ${stroke}, ${height} high`;
+  `${name}: ${divisions === 1 ? `${step} a turn` : `${step} a step at ${divisions} steps per turn`}, stroke ${stroke}, ${height} high`;
+
+const COARSEST = 'Each takes the divider with the fewest steps per turn that is fine enough';
 
 export const WORDS = {
   title: 'What your drawer can build',
@@ -36,7 +38,7 @@ export const WORDS = {
   searchAgain: 'Search again',
   mapOf: 'Map of every adjuster that the drawer can build: step to the right, stroke upwards, with the best edge',
   strokeAxis: 'fine stroke',
-  stepAxis: 'step',
+  stepAxis: { 'a step': 'step', 'a flat': 'motion a flat', 'a turn': 'motion a turn' },
   wished: 'wished',
   key: {
     all: 'can be built; within “wished”, too high or too expensive',
@@ -59,12 +61,12 @@ export const WORDS = {
   onTop: ' + ',
   coarse: (range: string, lead: string, gap: string | undefined) =>
     `${range} at ${lead} a turn${gap === undefined ? ', no gap' : `; leaves gaps of ${gap}`}`,
-  atSteps: (step: string, k: number) => `${step} at ${k}`,
+  atSteps: (step: string, k: number) => (k === 1 ? `${step} a turn` : `${step} at ${k}`),
   take: (rank: number) => `Put number ${rank} together`,
   /** Before the name of the figure that shows it. */
   taken: (rank: number) => `Number ${rank} is put together. It stands in `,
-  metList: (count: string, first: number | undefined) =>
-    `${count} meet the wish${first === undefined ? '' : `; the first ${first}`}. Each takes the divider with the fewest steps per turn that is fine enough`,
+  metList: (count: string, first: number | undefined, several: boolean) =>
+    `${count} meet the wish${first === undefined ? '' : `; the first ${first}`}.${several ? ` ${COARSEST}` : ''}`,
   nearestList: 'None meets the wish. The nearest, and what each misses',
   listHead: (nothing: boolean) => [
     'base + turned part + carried part',
@@ -116,4 +118,4 @@ export const WORDS = {
 } as const;
 
 const turnsText = (t: Turns): string =>
-  `A stroke of ${t.stroke} in steps of ${t.step} is ${t.steps} steps, at least ${t.asked} turns at ${t.divisions} steps per turn. The one with the most turns has ${t.there}: they would use up ${t.needed} of its thread ${t.thread}, and it has ${t.usable} to spare.`;
+  `A stroke of ${t.stroke} ${t.divisions === 1 ? `at ${t.step} a turn is at least ${t.asked} turns` : `in steps of ${t.step} is ${t.steps} steps, at least ${t.asked} turns at ${t.divisions} steps per turn`}. The one with the most turns has ${t.there}: they would use up ${t.needed} of its thread ${t.thread}, and it has ${t.usable} to spare.`;

@@ -1,6 +1,18 @@
 /** Words of the drawings that go to the shop. */
 const PARTS = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
 
+type Pair = readonly string[];
+/** A blind thread: what it has, and what is usual. */
+interface Doubtful {
+  readonly thread: string;
+  readonly runOut: Pair | undefined;
+  readonly wall: Pair | undefined;
+}
+const doubtText = ({ thread, runOut, wall }: Doubtful): string =>
+  `${runOut ? ` Caution: beyond ${thread} the tap has ${runOut[0]} to run out in, and ${runOut[1]} is usual. Take a bottoming tap and count the turns, shorten the thread, or leave more material under it.` : ''}${
+    wall ? ` Caution: the hole of ${thread} leaves a wall of ${wall[0]}; less than ${wall[1]} may break out.` : ''
+  }`;
+
 const BETWEEN = {
   'base and carried': 'base to carried part',
   'base and turned': 'base to turned part',
@@ -26,6 +38,8 @@ export const WORDS = {
   },
   drill: (size: string) => `tap drill ⌀${size}`,
   drilled: (depth: string) => `drilled ${depth} deep, 118°`,
+  runOut: (has: string, usual: string) => `run-out ${has} (usual: ${usual})`,
+  wall: (has: string, least: string) => `wall left ${has} (least: ${least})`,
   socket: (flats: string, depth: string) => `(socket AF ${flats} × ${depth})`,
   depth: (thread: string, depth: string) => `${thread} × ${depth}`,
   through: (thread: string) => `${thread}, through`,
@@ -95,10 +109,11 @@ export const WORDS = {
     readonly stated: number;
     readonly assumed: number;
     readonly listed: number;
+    readonly doubtful: readonly Doubtful[];
   }) =>
     `${v.what} on ${v.paper}, ${v.scale}: ${
       v.listed > 0
         ? `${v.listed} numbers lead to the list of parts`
         : `${v.stated} ${v.stated === 1 ? 'size' : 'sizes'} as stated${v.assumed > 0 ? `, ${v.assumed} in brackets` : ''}`
-    }.`,
+    }.${v.doubtful.map(doubtText).join('')}`,
 };
