@@ -4,6 +4,7 @@ import { type Adjuster, partsOf, standing } from '../../widgets/assembly/adjuste
 import { asideOf, carryingOf } from '../../widgets/assembly/adjuster/carrying.ts';
 import { heightOf, massOf, reach } from '../../widgets/assembly/adjuster/part.ts';
 import { meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
+import { springEnds } from '../../widgets/assembly/adjuster/spring-place.ts';
 import { crestsOf, sectionOf } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { heldAfter, stepsOf } from '../../widgets/figures/kit/solid/assembling.ts';
@@ -14,6 +15,7 @@ import { litOf } from '../../widgets/figures/solid/live.ts';
 import { BEGIN, posed } from '../../widgets/figures/solid/pose.ts';
 import type { State } from '../../widgets/figures/solid/state.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
+import { pointsOf } from '../support/figures.ts';
 import { seeded } from '../support/seeded.ts';
 
 const read = (text: string): Adjuster => {
@@ -357,6 +359,36 @@ describe('putting it together', () => {
 });
 
 describe('the line drawing', () => {
+  const GUIDED = read(
+    'base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | lock = key at 22 mm, clearance 0.1 mm | springs = 3 at 17 mm, 12 N, 0.6 N/mm',
+  );
+  it('has every spring, stretched from hold to hold, from the step on in which they are put in', () => {
+    const still = (sprung: boolean) => {
+      const pose = posed(at(GUIDED, 0), BEGIN);
+      return stillOf(GUIDED, { at: pose.at }, pose.aim, pose.turns, { guided: false, sprung });
+    };
+    const wires = still(true).filter(({ shape }) => shape === '');
+    expect(wires).toHaveLength(3);
+    expect(still(true)).toHaveLength(still(false).length + 3);
+    const pose = posed(at(GUIDED, 0), BEGIN);
+    const ends = springEnds(GUIDED, { at: pose.at });
+    if (!ends) throw new Error('no springs');
+    for (const { lines } of wires) {
+      expect(lines).not.toMatch(/NaN|Infinity/);
+      const ys = pointsOf(lines).map(([, y]) => y);
+      const long = (ends.head - ends.foot) * pose.aim.scale * Math.cos((BEGIN.above * Math.PI) / 180);
+      // The coil tilts with the view: it is a little longer than its length from hold to hold.
+      expect(Math.max(...ys) - Math.min(...ys)).toBeGreaterThan(0.9 * long);
+      expect(Math.max(...ys) - Math.min(...ys)).toBeLessThan(1.4 * long);
+    }
+  });
+  it('has the plate that holds a post beside a base which does not reach under it', () => {
+    const pose = posed(at(GUIDED, 0), BEGIN);
+    const none = stillOf(GUIDED, { at: pose.at }, pose.aim, pose.turns, { guided: false, sprung: false });
+    const all = stillOf(GUIDED, { at: pose.at }, pose.aim, pose.turns, { guided: true, sprung: false });
+    // Plate, post, arm, and the post again over the arm.
+    expect(all).toHaveLength(none.length + 4);
+  });
   it('paints what can be seen and nothing that stands inside another part', () => {
     const s = at(FOOT, 0);
     const pose = posed(s, BEGIN);

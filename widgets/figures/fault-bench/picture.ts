@@ -74,7 +74,7 @@ export const viewOf = (s: State, pose: Pose): View => {
 
 export const drawnStill = (s: State, desk: Desk): string => {
   const pose = poseOf(s, desk);
-  return stillHtml(stillOf(s.adjuster, pose, pose.aim, pose.turns, pose.locked));
+  return stillHtml(stillOf(s.adjuster, pose, pose.aim, pose.turns, { guided: pose.locked, sprung: pose.sprung }));
 };
 
 const DIAL = 40;

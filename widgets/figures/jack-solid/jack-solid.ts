@@ -43,7 +43,8 @@ const LEAST = 1e-6;
 const turnsOf = ({ standing: now }: State) => ({ base: 0, turned: now.n, carried: 0 });
 
 /** The post of the lock is left out: the push comes from there. */
-const drawnStill = (s: State, aim: Aim): string => stillHtml(stillOf(s.adjuster, s.standing, aim, turnsOf(s), false));
+const drawnStill = (s: State, aim: Aim): string =>
+  stillHtml(stillOf(s.adjuster, s.standing, aim, turnsOf(s), { guided: false, sprung: false }));
 
 const DASH = '7 4';
 const DOTS = '2 4';

@@ -75,7 +75,7 @@ const feetHtml = (s: State, aim: Aim): string => {
       .map((foot) => {
         const [x, y] = onPicture(aim, [foot.x, foot.y, 0]);
         const { at, turns } = placesOf(s, foot);
-        const pieces = stillHtml(stillOf(s.adjuster, { at }, aim, turns));
+        const pieces = stillHtml(stillOf(s.adjuster, { at }, aim, turns, { guided: true, sprung: false }));
         return `<g transform="translate(${px(x - x0)} ${px(y - y0)})">${pieces}</g>`;
       })
       .join('') +

@@ -57,7 +57,7 @@ const wordsAt = (s: State, view: UnitView) => {
 };
 
 const stillAt = (s: State, pose: Posed): string =>
-  stillHtml(stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns, pose.locked));
+  stillHtml(stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns, { guided: pose.locked, sprung: pose.sprung }));
 
 const draw = (s: State, view: UnitView): string => {
   const pose = posed(s, BEGIN);

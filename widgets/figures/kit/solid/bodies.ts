@@ -21,7 +21,7 @@ import { springPlate } from '../../../assembly/spring/spring-plate.ts';
 import { acrossOf, diameters } from '../../../engine/index.ts';
 import { tipOf } from '../adjuster-extras.ts';
 import { type Faceted, facetsOf } from './facets.ts';
-import { SEEN_TURNS } from './view.ts';
+import { SEEN_TURNS, springTurns } from './view.ts';
 
 export interface Body {
   readonly name: Role | 'tip' | 'post' | 'arm' | 'spring' | 'plate';
@@ -238,13 +238,11 @@ const together = (a: Mesh, b: Mesh): Mesh => ({
 
 const springBodies = (a: Adjuster): Body[] => {
   const count = a.springs?.count ?? 0;
-  return Array.from({ length: Math.min(count, MOST_SPRINGS) }, (_, i) => {
-    const mesh = springMesh(a, Math.PI / 8 + (2 * Math.PI * i) / count);
+  return springTurns(count).flatMap((angle) => {
+    const mesh = springMesh(a, angle);
     return mesh ? [{ name: 'spring', with: 'base', cut: false, facets: plain(mesh) } satisfies Body] : [];
-  }).flat();
+  });
 };
-/** More are drawn by nobody, and each is a call to the picture. */
-const MOST_SPRINGS = 8;
 
 export const plateBody = (x: Span, y: Span, thick: number): Body => ({
   name: 'plate',

@@ -5,14 +5,17 @@
  * Parts on one axis hide each other from the bottom up where they are seen from above, and from the top down where they are seen from below, so each
  * step is painted over those behind it. What is inside another part is not painted.
  */
-import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, partsOf, type Standing, standing } from '../../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
-import { postOf } from '../../../assembly/adjuster/post.ts';
+import { FOOT_WALL, postOf } from '../../../assembly/adjuster/post.ts';
+import { springAt, springEnds, springHalf, springRadius, stretchAt } from '../../../assembly/adjuster/spring-place.ts';
 import { crestOf, crestsOf } from '../../../assembly/adjuster/surface.ts';
+import { coiledLength } from '../../../assembly/spring/coil-seen.ts';
+import { springPlate } from '../../../assembly/spring/spring-plate.ts';
 import type { Thread } from '../../../engine/index.ts';
 import { tipOf } from '../adjuster-extras.ts';
 import { type Point, polygon, polyline } from '../svg.ts';
-import { type Aim, directionsOf, dot, onPicture, SEEN_TURNS, type Vector } from './view.ts';
+import { type Aim, directionsOf, dot, onPicture, SEEN_TURNS, springTurns, type Vector } from './view.ts';
 
 export interface StillPiece {
   readonly role: Role;
@@ -87,13 +90,18 @@ const piecesOf = (a: Adjuster, at: Readonly<Record<Role, number>>): Piece[] => {
     .sort((p, q) => p.from - q.from || q.step.r - p.step.r);
 };
 
-/** `guided`: whether the post stands there. */
+/** What stands beside the parts: the post, and the springs, which while it is put together come last. */
+interface Beside {
+  readonly guided: boolean;
+  readonly sprung: boolean;
+}
+
 export const stillOf = (
   a: Adjuster,
   { at }: Pick<Standing, 'at'>,
   aim: Aim,
   turned: Turned,
-  guided = true,
+  { guided, sprung }: Beside = { guided: true, sprung: true },
 ): readonly StillPiece[] => {
   const { near } = directionsOf(aim);
   const below = near[2] < 0;
@@ -132,14 +140,91 @@ export const stillOf = (
   const parts = fromBehind(tip ? [...steps, tip] : steps);
   const guide = fromBehind(guided ? guideSeen(a, at, aim) : []);
   // Left of the axis: in front of the parts where it is nearer than they.
-  return dot([-1, 0, 0], near) > 0 ? [...parts, ...guide] : [...guide, ...parts];
+  const whole = dot([-1, 0, 0], near) > 0 ? [...parts, ...guide] : [...guide, ...parts];
+  const springs = sprung ? springsSeen(a, at, aim) : [];
+  const inFront = ({ angle }: { readonly angle: number }) => dot([Math.cos(angle), Math.sin(angle), 0], near) > 0;
+  const drawn = (front: boolean) => springs.filter((s) => inFront(s) === front).map(({ piece }) => piece);
+  return [...drawn(false), ...whole, ...drawn(true)];
+};
+
+/** Pieces of an arc of a printed spring, points of a turn of wire, and turns of a coil of which none is stated. */
+const ARC = 3;
+const TURN = 12;
+const COILS = 7;
+
+/** Each spring at its angle, as lines: its wire, or both faces of the plate that was printed. */
+const springsSeen = (
+  a: Adjuster,
+  at: Readonly<Record<Role, number>>,
+  aim: Aim,
+): readonly { readonly angle: number; readonly piece: StillPiece }[] => {
+  const ends = springEnds(a, { at });
+  if (!a.springs || !ends) return [];
+  const { count } = a.springs;
+  const radius = springRadius(a);
+  return springTurns(count).map((angle) => {
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    const place = (out: number, round: number, z: number): Point =>
+      onPicture(aim, [out * cos - round * sin, out * sin + round * cos, z]);
+    const arm = (edge: number, z: number): Point[] => [place(Math.min(edge, radius), 0, z), place(radius, 0, z)];
+    const lines = [
+      ...springLines(a, at).map((line) => line.map(([out, round, z]) => place(out, round, z))),
+      arm(ends.edges.foot, ends.foot),
+      arm(ends.edges.head, ends.head),
+    ];
+    return { angle, piece: { role: 'base', shape: '', top: '', lines: lines.map(polyline).join('') } };
+  });
+};
+
+/** Lines of one spring: out from the axis, round it, and up. */
+const springLines = (a: Adjuster, at: Readonly<Record<Role, number>>): readonly (readonly Vector[])[] => {
+  const ends = springEnds(a, { at });
+  if (!ends) return [];
+  const radius = springRadius(a);
+  const now = standing(a, 0);
+  const flat = springAt(a, now);
+  const form = a.springs?.drawn?.form;
+  const long = Math.max(1, ends.head - ends.foot);
+  if (!flat) {
+    const coil = form?.shape === 'coil' ? form.D / 2 : springHalf(a);
+    const turns = form?.shape === 'coil' ? form.turns : COILS;
+    const coiled = form?.shape === 'coil' ? Math.min(long, coiledLength(form, stretchAt(a, 0))) : 0.8 * long;
+    const count = Math.round(turns * TURN);
+    const foot = ends.foot + (long - coiled) / 2;
+    return [
+      [
+        [radius, 0, ends.foot],
+        ...Array.from({ length: count + 1 }, (_, i): Vector => {
+          const t = (2 * Math.PI * i) / TURN;
+          return [radius - coil * Math.cos(t), coil * Math.sin(t), foot + (coiled * i) / count];
+        }),
+        [radius, 0, ends.head],
+      ],
+    ];
+  }
+  const { drawn, z } = flat;
+  const plate = springPlate(drawn, ARC);
+  const strap = drawn.form.shape === 'strap';
+  const first = springEnds(a, now);
+  // Stretched with its parts, from its foot.
+  const stretched = strap || !first ? 1 : long / Math.max(1, first.head - first.foot);
+  const foot = first?.foot ?? ends.foot;
+  return [plate.outline, ...plate.holes].flatMap((ring) =>
+    [-0.5, 0.5].map((face): Vector[] =>
+      [...ring, ring[0] as readonly [number, number]].map(([x, y]): Vector => {
+        const thick = face * plate.height;
+        const up = ends.foot + (y + z - foot) * stretched;
+        return strap ? [radius + x, thick, up] : [radius + thick, x, up];
+      }),
+    ),
+  );
 };
 
 /** The post, and the arm that slides along it. */
 const guideSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): readonly StillPiece[] => {
   const post = postOf(a, SEEN_TURNS);
   if (!post) return [];
-  const { x, half, top, arm } = post;
+  const { x, half, top, arm, foot } = post;
   const below = directionsOf(aim).near[2] < 0;
   const ring = (z: number): Point[] =>
     Array.from({ length: AROUND }, (_, i) => {
@@ -161,9 +246,30 @@ const guideSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): r
     top: polygon(ring(below ? from : to)),
     lines: '',
   });
-  if (!arm) return [column(0, top)];
+  const boxed = (across: readonly [number, number], along: readonly [number, number], high: number): StillPiece => {
+    const corners = (z: number): Point[] =>
+      [
+        [across[0], along[0]],
+        [across[1], along[0]],
+        [across[1], along[1]],
+        [across[0], along[1]],
+      ].map(([u, v]) => onPicture(aim, [u as number, v as number, z]));
+    return {
+      role: 'base',
+      shape: polygon(hull([...corners(0), ...corners(high)])),
+      top: polygon(corners(below ? 0 : high)),
+      lines: '',
+    };
+  };
+  // The plate that holds the post, from the base to beyond it.
+  const held = foot
+    ? [boxed([x - half - FOOT_WALL, -0.85 * foot.round.r], [-half - FOOT_WALL, half + FOOT_WALL], foot.high)]
+    : [];
+  const low = foot?.high ?? post.low;
+  if (!arm) return [...held, column(low, top)];
   return [
-    column(0, top),
+    ...held,
+    column(low, top),
     {
       role: 'carried',
       shape: polygon(hull([...plate(arm.low), ...plate(arm.high)])),

@@ -89,3 +89,9 @@ export const spread = (wanted: readonly number[], sizes: readonly number[], from
   });
   return heights;
 };
+
+/** More springs are drawn by nobody, and each is a call to the picture. */
+const MOST_SPRINGS = 8;
+/** At which angles springs stand in the solid, radians: off the plane that cuts it. */
+export const springTurns = (count: number): readonly number[] =>
+  Array.from({ length: Math.min(count, MOST_SPRINGS) }, (_, i) => Math.PI / 8 + (2 * Math.PI * i) / count);
