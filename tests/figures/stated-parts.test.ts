@@ -119,7 +119,7 @@ describe('the sheet of stated parts', () => {
   });
 
   it('judges the preload after a year where the springs say what they lose, and names it as not judged where they do not', () => {
-    const after = (text: string) => {
+    const yearOn = (text: string) => {
       const { checks, unjudged, groups } = valueIn(sheet(text));
       return {
         checks: checks.filter((c) => c.says('metric').startsWith('After a year')),
@@ -128,10 +128,10 @@ describe('the sheet of stated parts', () => {
         new: groups.flatMap((g) => g.lines).find((l) => l.name === 'force of the spring at the start of the stroke'),
       };
     };
-    const silent = after(OFF_MIDDLE);
+    const silent = yearOn(OFF_MIDDLE);
     expect(silent.checks).toEqual([]);
     expect(silent.unjudged[0]?.why('metric')).toContain('write it there, as in “loses 8 %”');
-    const losing = (share: number) => after(OFF_MIDDLE.replace('at 15 mm', `at 15 mm, loses ${share} %`));
+    const losing = (share: number) => yearOn(OFF_MIDDLE.replace('at 15 mm', `at 15 mm, loses ${share} %`));
     const little = losing(1);
     expect(little.unjudged).toEqual([]);
     expect(little.checks.map((c) => c.passed)).toEqual([true, true]);

@@ -35,7 +35,9 @@ const HALF_NAME = 84;
 /** Half the length of a letter on the narrowest paper. */
 const HALF_LETTER = 6;
 /** Two lines of letters on the narrowest paper. */
-const NOTE = 44;
+const NOTE = 58;
+/** The adjuster may be so much larger than its room: dimensions and notes stand farther off than that. */
+const OVER = 1.1;
 /** Width of the drawing on paper, mm; the style sheet prints it so. */
 const ON_PAPER = 66;
 
@@ -122,7 +124,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   /** The drawing at a scale in picture units: no higher than its adjuster, and as many columns wider as its dimensions need. */
   const laidOut = (scale: number) => {
     const [top, bottom] = [extents.top * scale, extents.bottom * scale];
-    const high = Math.min(HEIGHT, Math.max(LOWEST, top - bottom + 2 * MARGIN));
+    const high = Math.max(LOWEST, top - bottom + 2 * MARGIN);
     const frame = { x: fitted.x, y: (high + top + bottom) / 2, scale };
     const y = (z: number) => frame.y - z * scale;
     const stated = dimensions.map((one) => {
@@ -139,7 +141,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   const found = [...SCALES, ...SMALLER].flatMap((onPaper) =>
     Array.from({ length: dimensions.length + 1 }, (_, i) => i * COLUMN).flatMap((wide) => {
       const scale = (onPaper * (WIDTH + wide)) / ON_PAPER;
-      if (!(scale <= fitted.scale * (1 + 1e-9))) return [];
+      if (!(scale <= fitted.scale * OVER)) return [];
       const layout = laidOut(scale);
       return layout.wider === wide ? [{ ...layout, onPaper }] : [];
     }),
