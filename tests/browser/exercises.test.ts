@@ -528,6 +528,9 @@ describe('the page of class material', () => {
     await page.locator('.papers[data-papers] > .papers-preview .paper').first().waitFor({ state: 'attached' });
     expect(await words(page.locator('.papers-bank'))).toBe(bank);
     expect(await status(page)).toMatch(/^One paper is set/);
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+    });
     const again = page.locator('[data-classwork=own]');
     await again.locator('.own-list > details > summary').first().click();
     await again.locator('.own-row input[type=checkbox]').first().check();

@@ -20,7 +20,8 @@ const smallest = (stage: HTMLElement): number => {
     const size = Number.parseFloat(getComputedStyle(text).fontSize) * (drawn ? Math.hypot(drawn.a, drawn.b) : 1);
     least = Math.min(least, size);
   }
-  return least;
+  // A plot that is drawn anew a moment later is shrunk meanwhile; no page has smaller letters than these.
+  return Math.max(least, 12);
 };
 
 /** The sentence keeps room for this many lines, so that the picture does not jump as it changes. */
@@ -47,7 +48,8 @@ export const enlarge = (figure: HTMLElement, bar: HTMLElement): (() => void) => 
       const letters = smallest(stage);
       // A sheet taller than the window is scrolled, not shrunk; so is a picture whose letters would be too small.
       const scale = Math.min(room / width, Math.max(high / height, 1, readable / letters));
-      const covers = scale * width * Math.min(high, scale * height);
+      // What does not fit is scrolled, which counts against it.
+      const covers = scale * width * Math.min(high, scale * height) * Math.min(1, high / (scale * height));
       // Letters first, so far as they are too small; then the size of the picture.
       const reads = Math.min(1, (scale * letters) / readable);
       if (reads > best.reads * 1.02 || (reads > best.reads * 0.98 && covers > best.covers * 1.02))

@@ -31,7 +31,7 @@ export const PRINT_GRID = 'Antwortraster drucken';
 export const PRINT_METHOD = 'Rechenwege drucken';
 export const KEY_ON_ONE = 'Lösungen klein, in zwei Spalten: eine Seite je Lernendem';
 export const setWithOther: typeof En.setWithOther = (was, now) =>
-  `Diese Blätter wurden mit der Aufgabensammlung ${was} gestellt; diese Seite hat ${now}, und die Zahlen wären andere. Wenn du Aufgaben geändert hattest, öffne die Datei mit deinen Änderungen. Stelle dann die Blätter neu.`;
+  `Diese Blätter wurden mit der Aufgabensammlung ${was} gestellt; diese Seite hat ${now}, und die Zahlen wären andere. Stelle die Blätter neu, oder bringe zuerst deine eigenen Aufgaben zurück, wie sie damals waren, von Hand oder durch ihre Datei.`;
 export const GRID_AS_CSV = 'Antwortraster als CSV';
 export const PRINT_EMPTY_GRID = 'Das leere Raster drucken';
 export const EMPTY_GRID_AS_CSV = 'Leeres Raster zum Ausfüllen, als CSV';

@@ -34,7 +34,7 @@ export const PRINT_METHOD = 'Print how it is worked';
 export const KEY_ON_ONE = 'keys small, in two columns: one page a student';
 /** After a reload: what was set came of a bank that this page no longer holds. */
 export const setWithOther = (was: string, now: string): string =>
-  `These papers were set with question bank ${was}; this page holds ${now}, and the numbers would be others. If you had changed exercises, open the file of your changes. Then set the papers again.`;
+  `These papers were set with question bank ${was}; this page holds ${now}, and the numbers would be others. Set the papers again, or first bring back your own exercises as they were then, by hand or by their file.`;
 export const GRID_AS_CSV = 'Answer grid as CSV';
 export const EMPTY_GRID_AS_CSV = 'Empty grid to fill in, as CSV';
 
