@@ -268,6 +268,10 @@ describe('the certificate', () => {
     expect(box?.height ?? 9999).toBeLessThanOrEqual(986);
     expect(await sheet.locator('.inputs').first().isVisible()).toBe(false);
     expect(await said.isVisible()).toBe(false);
+    // Nothing was typed, and paper has no fields that would tell.
+    const own = sheet.locator('.own-numbers');
+    expect(await words(own)).toBe('All numbers of this sheet are the chapter’s own.');
+    expect(await own.isVisible()).toBe(true);
     // All thirteen flats of both ways are on the paper.
     expect(await sheet.locator('.correction tbody tr:visible').count()).toBe(13);
   });

@@ -84,6 +84,59 @@ describe('every figure', () => {
     });
 });
 
+/** Parts with a class, a coat, a knob and springs: the longest sheet that a reader is likely to make. */
+const PARTS =
+  'base = tapped block M10x1.5-6H, 20 mm, price 3.20 | turned = stud M10x1.5-6g 20 mm, 3/8-16 UNC-2A 20 mm, coat 3 µm, price 2.40 | carried = cap 3/8-16 UNC-2B, thread 20 mm, count 2 | tip = ball 8 mm | springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm, loses 8 % | divider = knob 50 | lock = key at 22 mm, clearance 0.1 mm';
+
+describe('the sheet of parts that are stated', () => {
+  it('is no higher on a desk than a figure may be, and says on paper which numbers are not the reader’s', async () => {
+    const { page } = await visit(`design-sheet.html?mine.adjuster=${encodeURIComponent(PARTS)}&mine.s_w=20+µm`, {
+      fresh: true,
+      viewport: { width: 1440, height: 900 },
+    });
+    await readThrough(page);
+    const place = figure(page, 'design-sheet');
+    expect((await extents(page)).find(({ name }) => name === 'design-sheet')?.all ?? 9999).toBeLessThanOrEqual(TALLEST);
+    const own = await words(place.locator('.own-numbers'));
+    expect(own).toMatch(/^The chapter’s own numbers here: /);
+    // What the reader stated, and what the parts rule over, is none of the chapter’s.
+    expect(own.toLowerCase()).not.toMatch(/wanted step|one a row|stiffness of the lock/);
+    expect(own.toLowerCase()).toContain('wanted stroke');
+  });
+});
+
+describe('a load', () => {
+  it('is typed in kilograms or pounds, and the field says what it weighs for as long as it stands', async () => {
+    const { page } = await visit('design-sheet.html', { fresh: true });
+    const place = await shown(figure(page, 'design-sheet'));
+    const box = place.locator('[data-field=W_c]');
+    await place
+      .locator('details:has([data-field=W_c])')
+      .first()
+      .evaluate((e) => e.setAttribute('open', ''));
+    const field = box.locator('input');
+    await field.fill('5 kg');
+    expect(await words(box.locator('.field-note'))).toBe('5 kg is a mass; it weighs 49.03 N, by g = 9.80665 m/s².');
+    await field.blur();
+    await settled(page);
+    expect(await field.inputValue()).toBe('49.03325 N');
+    expect(await words(box.locator('.field-note'))).toMatch(/^5 kg is a mass/);
+    await field.fill('20 N');
+    expect(await words(box.locator('.field-note'))).toBe('');
+  });
+});
+
+describe('the sheets of drawings', () => {
+  it('are offered for the parts that are there', async () => {
+    const { page } = await visit('bench-card.html', { fresh: true });
+    const place = await shown(figure(page, 'part-drawings'));
+    const offered = () =>
+      place.locator('[data-field=sheet] label:visible').evaluateAll((all) => all.map((e) => e.textContent));
+    // Its springs are not drawn and its head is a hexagon: neither has a sheet.
+    expect(await offered()).toEqual(['assembly', 'base', 'turned part', 'carried part', 'arm', 'post', 'foot']);
+  });
+});
+
 describe('the fields of a figure', () => {
   it('come and go with what makes them count', inDeep, async () => {
     const { page } = await visit('contact-heat-creep.html');

@@ -14,6 +14,7 @@ import { make, setText } from '../dom.ts';
 import type { Folds } from '../folds.ts';
 import { loadModule } from '../load-figures.ts';
 import type { Store } from '../store.ts';
+import { ownLine } from './own-line.ts';
 import { redraw } from './redraw.ts';
 
 export const mountFigure = (
@@ -73,7 +74,11 @@ export const mountFigure = (
     drawn.update(stage);
   };
 
+  /** Only a sheet is taken away from its fields. */
+  const own = stage.querySelector('.sheet') ? make('p', { class: 'own-numbers' }) : undefined;
+  if (own) stage.after(own);
   const words = () => {
+    if (own) setText(own, ownLine(figure, set, store));
     if (!drawn) return;
     setText(says, drawn.caption());
     // What is folded away follows when the numbers rest.

@@ -200,6 +200,8 @@ export const fromDesign: typeof En.fromDesign = (name, { filled, all, own, typed
   `Aus deinem Entwurf „${name}“: ${filled === 0 ? 'keine' : filled} dieser ${all} Zahlen.${own === 0 ? '' : ` Die Zahlen des Kapitels: ${own}.`}${typed === 0 ? '' : ` Hier geändert: ${typed}.`}`;
 export const restsOnChapter: typeof En.restsOnChapter = (names) =>
   `Das ist noch kein Urteil über deinen Entwurf. Es beruht auf Zahlen des Kapitels: ${names.join('; ')}. Gib deine ein.`;
+export const ownOnPaper: typeof En.ownOnPaper = (names, all) =>
+  all ? 'Alle Zahlen dieses Blatts sind die des Kapitels.' : `Zahlen des Kapitels sind hier: ${names.join('; ')}.`;
 export const putAway: typeof En.putAway = (name) =>
   `Dein Entwurf „${name}“ ist weggelegt, auch auf den anderen Seiten.`;
 export const USE_AGAIN: string = 'Wieder benutzen';

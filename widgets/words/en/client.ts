@@ -237,6 +237,9 @@ export const fromDesign = (
 /** In place of a tick, names of fields. */
 export const restsOnChapter = (names: readonly string[]): string =>
   `This is no verdict on your design yet. It rests on numbers of the chapter: ${names.join('; ')}. Type yours.`;
+/** On a printed sheet; names of fields. */
+export const ownOnPaper = (names: readonly string[], all: boolean): string =>
+  all ? 'All numbers of this sheet are the chapter’s own.' : `The chapter’s own numbers here: ${names.join('; ')}.`;
 /** After the way back to the chapter’s own numbers. */
 export const putAway = (name: string): string => `Your design “${name}” is put away, on the other pages too.`;
 export const USE_AGAIN = 'Use it again';
