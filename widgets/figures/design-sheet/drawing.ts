@@ -36,8 +36,6 @@ const HALF_NAME = 84;
 const HALF_LETTER = 6;
 /** Two lines of letters on the narrowest paper. */
 const NOTE = 58;
-/** The adjuster may be so much larger than its room: dimensions and notes stand farther off than that. */
-const OVER = 1.1;
 /** Width of the drawing on paper, mm; the style sheet prints it so. */
 const ON_PAPER = 66;
 
@@ -137,13 +135,15 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     const wider = Math.max(0, Math.max(0, ...columns) + 1 - COLUMNS) * COLUMN;
     return { frame, high, y, stated, columns, wider };
   };
+  // The next scale is half as large or less: the margins give way a little first.
+  const most = Math.min(1.1 * fitted.scale, (HEIGHT - MARGIN) / (extents.top - extents.bottom));
   // At the largest scale of the standard: a wider picture is printed as wide as any, so its columns count in the scale.
   const found = [...SCALES, ...SMALLER].flatMap((onPaper) =>
     Array.from({ length: dimensions.length + 1 }, (_, i) => i * COLUMN).flatMap((wide) => {
       const scale = (onPaper * (WIDTH + wide)) / ON_PAPER;
-      if (!(scale <= fitted.scale * OVER)) return [];
+      if (!(scale <= most)) return [];
       const layout = laidOut(scale);
-      return layout.wider === wide ? [{ ...layout, onPaper }] : [];
+      return layout.wider <= wide ? [{ ...layout, wider: wide, onPaper }] : [];
     }),
   )[0];
   if (!found) return bad('lengths-of-no-one-scale', {});

@@ -152,7 +152,7 @@ const ARC = 3;
 const TURN = 12;
 const COILS = 7;
 
-/** Each spring at its angle, as lines: its wire, or both faces of the plate that was printed. */
+/** Each spring at its angle, as lines: its wire, or the outline of the plate that was printed. */
 const springsSeen = (
   a: Adjuster,
   at: Readonly<Record<Role, number>>,
@@ -209,14 +209,12 @@ const springLines = (a: Adjuster, at: Readonly<Record<Role, number>>): readonly 
   // Stretched with its parts, from its foot.
   const stretched = strap || !first ? 1 : long / Math.max(1, first.head - first.foot);
   const foot = first?.foot ?? ends.foot;
-  return [plate.outline, ...plate.holes].flatMap((ring) =>
-    [-0.5, 0.5].map((face): Vector[] =>
-      [...ring, ring[0] as readonly [number, number]].map(([x, y]): Vector => {
-        const thick = face * plate.height;
-        const up = ends.foot + (y + z - foot) * stretched;
-        return strap ? [radius + x, thick, up] : [radius + thick, x, up];
-      }),
-    ),
+  // By its middle plane: both faces would read as two springs.
+  return [plate.outline, ...plate.holes].map((ring) =>
+    [...ring, ring[0] as readonly [number, number]].map(([x, y]): Vector => {
+      const up = ends.foot + (y + z - foot) * stretched;
+      return strap ? [radius + x, 0, up] : [radius, x, up];
+    }),
   );
 };
 
