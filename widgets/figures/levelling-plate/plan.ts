@@ -119,7 +119,7 @@ const senseArrow = (steps: number): string => {
 };
 
 /** How far under its mark the name of a handle stands, px. */
-const UNDER: Readonly<Record<Handle['kind'], number>> = { foot: 30, reading: 22, weight: 26 };
+const UNDER: Readonly<Record<Handle['kind'], number>> = { foot: 30, reading: 22, weight: 32 };
 
 export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
   const [x, y] = pixelOf(f, handle.place);
