@@ -189,5 +189,8 @@ describe('a cap and a post to print', () => {
     const rod = post.outer.find(({ to }) => to >= 30);
     expect(2 * (rod?.r ?? 0)).toBeCloseTo(6 - 0.2 - 0.1, 9);
     expect(post.outer.some(({ from, r }) => from === 0 && r > (rod?.r ?? 0))).toBe(true);
+    // 4 − 0.2 − 0.1 round a bore of 3 + 0.2 leaves a quarter of a millimetre.
+    const thin = reasonIn(postPart({ hole: 4, clearance: 0.2, length: 30, screw: 3 }, PRINTER));
+    expect(thin).toMatch(/0\.25.*0\.45/s);
   });
 });
