@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
-import { columnsFor } from '../../widgets/figures/design-sheet/drawing.ts';
+import { columnsFor, freeOf } from '../../widgets/figures/design-sheet/drawing.ts';
 import { AT, verdictOf } from '../../widgets/figures/design-sheet/judge.ts';
 import type { SheetNumbers } from '../../widgets/figures/design-sheet/sheet-numbers.ts';
 import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
@@ -390,6 +390,19 @@ describe('the dimension lines of the sheet', () => {
     for (const [i, [a, b]] of spans.entries())
       for (const [j, [c, d]] of spans.entries())
         if (i !== j && columns[i] === columns[j]) expect(b <= c || a >= d).toBe(true);
+  });
+});
+
+describe('a text on a dimension line', () => {
+  it('stands in the middle, or as near to it as no line crosses it', () => {
+    expect(freeOf([], [0, 60], 10)).toBe(30);
+    // Between two lines 20 apart there is just room for it; beside one it ends there.
+    expect(freeOf([20, 40], [0, 60], 10)).toBe(30);
+    expect(freeOf([28], [0, 60], 10)).toBe(38);
+    // Where its own line has no room, past an end of it.
+    expect(freeOf([4, 10, 15], [0, 20], 10)).toBe(25);
+    // Where nothing is free, it is crossed in the middle rather than elsewhere.
+    expect(freeOf([-30, -15, 0, 15, 30, 45], [0, 20], 10)).toBe(10);
   });
 });
 

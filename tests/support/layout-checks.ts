@@ -223,6 +223,98 @@ export const illLettered = (page: Page): Promise<string[]> =>
     return [...new Set(found)];
   });
 
+/**
+ * Letters of drawings that a line runs through: of each line, the places that are seen (inside what clips it, and under nothing that is filled)
+ * and lie between the base line and the height of the small letters of a text. `letGo` names figures in which they may, with the reason at the caller.
+ */
+export const crossedLetters = (page: Page, letGo: readonly string[]): Promise<string[]> =>
+  page.evaluate((letGo) => {
+    const SHAPES = ':is(path, line, polyline, polygon, rect, circle, ellipse)';
+    /** Px along a line from place to place; a line that only touches a letter has one. */
+    const STRIDE = 1.5;
+    const found: string[] = [];
+    const inside = (shape: SVGGeometryElement, place: DOMPoint): boolean => {
+      const matrix = shape.getScreenCTM();
+      return matrix !== null && shape.isPointInFill(place.matrixTransform(matrix.inverse()));
+    };
+    for (const stage of document.querySelectorAll<HTMLElement>('[data-stage]')) {
+      const name = stage.closest('figure')?.getAttribute('data-figure') ?? '';
+      if (letGo.includes(name)) continue;
+      const texts = [...stage.querySelectorAll<SVGTextElement>('svg text')].flatMap((text) => {
+        const matrix = text.getScreenCTM();
+        if (!text.textContent?.trim() || !text.checkVisibility() || !matrix) return [];
+        const { x, y, width, height } = text.getBBox();
+        const lines = text.querySelectorAll('tspan[dy]').length + 1;
+        const line = height / lines;
+        const middles = Array.from({ length: lines }, (_, i) => y + i * line);
+        return [
+          {
+            text,
+            screen: text.getBoundingClientRect(),
+            back: matrix.inverse(),
+            holds: (p: DOMPoint) =>
+              p.x > x + 1 &&
+              p.x < x + width - 1 &&
+              middles.some((top) => p.y > top + 0.3 * line && p.y < top + 0.7 * line),
+          },
+        ];
+      });
+      if (texts.length === 0) continue;
+      const shapes = [...stage.querySelectorAll<SVGGeometryElement>(`svg ${SHAPES}`)].filter(
+        (shape) => !shape.closest('defs, clipPath, mask, pattern, marker') && shape.checkVisibility(),
+      );
+      const covers = shapes.map((shape) => {
+        const { fill, fillOpacity, opacity } = getComputedStyle(shape);
+        return /^rgb\(|^color\(/.test(fill) && Number(fillOpacity) > 0.9 && Number(opacity) > 0.9;
+      });
+      for (const [i, shape] of shapes.entries()) {
+        const { stroke, strokeWidth, strokeOpacity, opacity } = getComputedStyle(shape);
+        const box = shape.getBoundingClientRect();
+        const near = texts.filter(
+          ({ screen }) =>
+            screen.left < box.right + 1 &&
+            screen.right > box.left - 1 &&
+            screen.top < box.bottom + 1 &&
+            screen.bottom > box.top - 1,
+        );
+        const matrix = shape.getScreenCTM();
+        if (
+          stroke === 'none' ||
+          Number.parseFloat(strokeWidth) === 0 ||
+          Number(strokeOpacity) === 0 ||
+          Number(opacity) === 0
+        )
+          continue;
+        if (near.length === 0 || !matrix) continue;
+        const clips: SVGGeometryElement[][] = [];
+        for (let e: Element | null = shape; e && e !== stage; e = e.parentElement) {
+          const id = /url\(["']?#([^"')]+)/.exec(getComputedStyle(e).clipPath)?.[1];
+          if (id) clips.push([...document.querySelectorAll<SVGGeometryElement>(`#${CSS.escape(id)} ${SHAPES}`)]);
+        }
+        const user = (shape.parentElement as unknown as SVGGraphicsElement).getScreenCTM?.() ?? matrix;
+        const length = shape.getTotalLength();
+        const count = Math.min(4000, Math.ceil((length * Math.hypot(matrix.a, matrix.b)) / STRIDE));
+        const hits = new Map<SVGTextElement, number>();
+        for (let k = 0; k <= count; k++) {
+          const place = shape.getPointAtLength((length * k) / Math.max(1, count)).matrixTransform(matrix);
+          for (const { text, back, holds } of near) {
+            if (!holds(place.matrixTransform(back))) continue;
+            const local = place.matrixTransform(user.inverse());
+            if (!clips.every((parts) => parts.some((part) => part.isPointInFill(local)))) continue;
+            const hidden = shapes.some((over, j) => j > i && covers[j] && inside(over, place));
+            if (!hidden) hits.set(text, (hits.get(text) ?? 0) + 1);
+          }
+        }
+        for (const [text, times] of hits)
+          if (times > 1)
+            found.push(
+              `${name}: a line (${shape.getAttribute('class') ?? shape.tagName}) through letters, ${text.textContent?.trim().slice(0, 30)}`,
+            );
+      }
+    }
+    return [...new Set(found)];
+  }, letGo);
+
 /** Prose whose lines hold more characters than an eye follows back: its width over that of its mean letter. */
 export const longLines = (page: Page, most: number): Promise<string[]> =>
   page.evaluate((limit) => {

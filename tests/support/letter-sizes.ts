@@ -1,13 +1,16 @@
 /** At which widths, and in which states, the lettering of a page is asked for. */
 import { expect } from 'vitest';
 import type { Page } from './driven.ts';
-import { illLettered } from './layout-checks.ts';
+import { crossedLetters, illLettered } from './layout-checks.ts';
 import { settled } from './page.ts';
 
 const SIZES = [
   { width: 1440, height: 900 },
   { width: 390, height: 844 },
 ];
+
+/** A plan of heights has its numbers on its lines, as a map has; the names of the fields of a map of finds stand on its grid. */
+const ON_LINES = ['levelling-plate', 'drawer'];
 
 /** Puts the first handle of every figure to an end: a slider there at once, a knob by whole turns until it stops or has made four. */
 const toEnd = (page: Page, end: 'least' | 'most'): Promise<void> =>
@@ -30,7 +33,8 @@ export const expectGoodLettering = async (
     for (const end of [undefined, ...ends]) {
       if (end !== undefined) await toEnd(page, end);
       await settled(page);
-      expect.soft(await illLettered(page), `${size.width} px, ${end ?? 'as it opens'}`).toEqual([]);
+      const found = [...(await illLettered(page)), ...(await crossedLetters(page, ON_LINES))];
+      expect.soft(found, `${size.width} px, ${end ?? 'as it opens'}`).toEqual([]);
     }
   }
 };

@@ -38,6 +38,8 @@ const MIDDLE = 130;
 const FLANK = 84;
 /** The bare play is drawn so wide; coat and play have one scale. */
 const PLAY = 90;
+/** How far under the pitch line the size of the coat stands. */
+const LOW = 84;
 const SLOPE = Math.tan(Math.PI / 6);
 
 const draw = (s: State, view: UnitView): string => {
@@ -60,6 +62,8 @@ const draw = (s: State, view: UnitView): string => {
   const ridge = (left: number, right: number, crest: number) =>
     polygon([at(left, -1, -FLANK - 26), at(left, -1, crest), at(right, 1, crest), at(right, 1, -FLANK - 26)]);
   const [left, right] = [LEFT + gap, RIGHT];
+  // The size of the coat stands in the ridge, where there is room, on a leader to the coat.
+  const inCoat = left + layer / 2 - LOW * SLOPE;
   const head = 'coated-head';
   return (
     `<div class="coated-thread-view"><svg class="coat-picture" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${hatchings('coat')}${arrowheads(head)}` +
@@ -68,7 +72,8 @@ const draw = (s: State, view: UnitView): string => {
     `<path class="meets" d="${polyline([at(RIGHT, 1, -FLANK), at(RIGHT, 1, 62)])}"/>` +
     `${gap > 0.5 ? dimensionLine([LEFT, MIDDLE], [LEFT + gap, MIDDLE], head) : ''}` +
     `<text class="value clear" x="${px(LEFT - 34)}" y="${MIDDLE + 5}" text-anchor="end">${WORDS.left(motion(s.left, view))}</text>` +
-    `<text class="value" x="${px((left + right) / 2)}" y="${MIDDLE + 46}" text-anchor="middle">${WORDS.coat(motion(s.t_z, view))}</text></svg></div>`
+    `<path class="leader" marker-end="url(#${head})" d="M${px(inCoat + layer / 2 + 24)} ${MIDDLE + LOW}H${px(inCoat)}"/>` +
+    `<text class="value" x="${px(inCoat + layer / 2 + 30)}" y="${MIDDLE + LOW}" dy="0.35em">${WORDS.coat(motion(s.t_z, view))}</text></svg></div>`
   );
 };
 

@@ -30,10 +30,12 @@ const RIGHT = 258;
 const COLUMN = 25;
 /** The picture has room for so many; more of them make it wider. */
 const COLUMNS = 4;
-/** Half the length of the longest name along its line, so that it stays in the picture where the line is short. */
-const HALF_NAME = 84;
+/** Half the length of the longest text along its line, so that it stays in the picture where the line is short. */
+const HALF_TEXT = 84;
 /** Half the length of a letter on the narrowest paper. */
-const HALF_LETTER = 6;
+const HALF_LETTER = 4.5;
+/** Air at both ends of a text. */
+const CLEAR = 2;
 /** Two lines of letters on the narrowest paper. */
 const NOTE = 58;
 /** Width of the drawing on paper, mm; the style sheet prints it so. */
@@ -44,6 +46,8 @@ const SMALLER = [1 / 100, 1 / 200, 1 / 500, 1 / 1000];
 
 /** A stated length along the axis, where it stands now. */
 interface Dimension {
+  /** What is measured: the extension lines show it, so it is told to who points there and not written. */
+  readonly name: string;
   readonly text: string;
   readonly symbol: string | undefined;
   readonly z0: number;
@@ -64,6 +68,10 @@ const endOf = (part: Part, size: Size): ThreadEnd | undefined =>
         : part.below
       : undefined;
 
+/** A length as a drawing writes it: its unit, the same for all, stands in the title block. */
+const lengthAlone = (value: number, view: UnitView): string =>
+  show(value, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view).replace(/\s.*$/, '');
+
 const dimensionsOf = (
   parts: readonly Part[],
   at: Readonly<Record<Part['role'], number>>,
@@ -77,7 +85,8 @@ const dimensionsOf = (
       const name = symbol === undefined ? WORDS.drawing.sizes[size.name] : WORDS.drawing.lengths[symbol as 'l_A'];
       return [
         {
-          text: `${name} ${show(size.value, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}`,
+          name,
+          text: lengthAlone(size.value, view),
           symbol,
           z0: size.from + at[part.role],
           z1: size.to + at[part.role],
@@ -101,6 +110,25 @@ export const columnsFor = (spans: readonly (readonly [from: number, to: number])
   });
 };
 
+/**
+ * Where the middle of a text stands along its dimension line: as near to the middle of the line as no line crosses it (ISO 129-1), `half` being
+ * half its length; in the middle where every place is crossed.
+ */
+export const freeOf = (
+  crossing: readonly number[],
+  [from, to]: readonly [from: number, to: number],
+  half: number,
+): number => {
+  const middle = (from + to) / 2;
+  const places = [middle, from - half, to + half, ...crossing.flatMap((y) => [y - half, y + half])];
+  return (
+    places
+      .filter((place) => place + half >= from && place - half <= to)
+      .filter((place) => crossing.every((y) => Math.abs(y - place) >= half))
+      .sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle))[0] ?? middle
+  );
+};
+
 export const drawing = (fit: FitState, called: string, fromParts: boolean, view: UnitView): Result<string> => {
   const { adjuster } = fit;
   const { clockwise, anticlockwise } = adjuster;
@@ -116,9 +144,22 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   const size = (value: number) => show(value, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view);
   // An auxiliary dimension, in brackets (ISO 129-1): it follows from the others, and from what was assumed. Last, so that it stands outermost.
   const overall: Dimension[] = fromParts
-    ? [{ text: WORDS.drawing.overall(size(now.height)), symbol: undefined, z0: 0, z1: now.height, edge: 0 }]
+    ? [
+        {
+          name: WORDS.drawing.sizes.height,
+          text: WORDS.drawing.overall(size(now.height)),
+          symbol: undefined,
+          z0: 0,
+          z1: now.height,
+          edge: 0,
+        },
+      ]
     : [];
-  const dimensions = [...dimensionsOf(partsOf(adjuster), now.at, view), ...overall];
+  // The shorter the nearer, so that fewer lines cross.
+  const lengths = dimensionsOf(partsOf(adjuster), now.at, view).sort(
+    (a, b) => Math.abs(a.z1 - a.z0) - Math.abs(b.z1 - b.z0),
+  );
+  const dimensions = [...lengths, ...overall];
   /** The drawing at a scale in picture units: no higher than its adjuster, and as many columns wider as its dimensions need. */
   const laidOut = (scale: number) => {
     const [top, bottom] = [extents.top * scale, extents.bottom * scale];
@@ -126,14 +167,25 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     const frame = { x: fitted.x, y: (high + top + bottom) / 2, scale };
     const y = (z: number) => frame.y - z * scale;
     const stated = dimensions.map((one) => {
-      const name = Math.min(HALF_NAME, HALF_LETTER * one.text.length);
-      const middle = Math.min(high - name, Math.max(name, y((one.z0 + one.z1) / 2)));
-      const [top, bottom] = [y(Math.max(one.z0, one.z1)), y(Math.min(one.z0, one.z1))];
-      return { ...one, middle, span: [Math.min(top, middle - name), Math.max(bottom, middle + name)] as const };
+      const half = Math.min(HALF_TEXT, HALF_LETTER * one.text.length);
+      const middle = Math.min(high - half, Math.max(half, y((one.z0 + one.z1) / 2)));
+      const line = [y(Math.max(one.z0, one.z1)), y(Math.min(one.z0, one.z1))] as const;
+      return {
+        ...one,
+        half,
+        line,
+        span: [Math.min(line[0], middle - half), Math.max(line[1], middle + half)] as const,
+      };
     });
     const columns = columnsFor(stated.map(({ span }) => span));
+    const placed = stated.map((one, i) => {
+      // What stands farther out has its extension lines across this column.
+      const crossing = stated.filter((_, j) => at(columns, j) > at(columns, i)).flatMap(({ line }) => line);
+      const place = freeOf(crossing, one.line, one.half + CLEAR);
+      return { ...one, middle: Math.min(high - one.half, Math.max(one.half, place)) };
+    });
     const wider = Math.max(0, Math.max(0, ...columns) + 1 - COLUMNS) * COLUMN;
-    return { frame, high, y, stated, columns, wider };
+    return { frame, high, y, placed, columns, wider };
   };
   // The next scale is half as large or less: the margins give way a little first.
   const most = Math.min(1.1 * fitted.scale, (HEIGHT - MARGIN) / (extents.top - extents.bottom));
@@ -147,15 +199,15 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     }),
   )[0];
   if (!found) return bad('lengths-of-no-one-scale', {});
-  const { frame, high, y, stated, columns, wider, onPaper } = found;
+  const { frame, high, y, placed, columns, wider, onPaper } = found;
   const { scale } = frame;
   // The outer columns are drawn first, so that their extension lines pass under the names of the inner ones.
-  const dimension = ({ text, symbol, z0, z1, edge, middle }: (typeof stated)[number], i: number) => {
+  const dimension = ({ name, text, symbol, z0, z1, edge, middle }: (typeof placed)[number], i: number) => {
     const x = LEFT - 14 - COLUMN * (columns[i] ?? 0);
     const from = px(frame.x - edge * scale - 3);
     const [bottom, top] = [y(z0), y(z1)];
     return (
-      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><path class="extension" d="M${from} ${px(bottom)}H${x - 4}M${from} ${px(top)}H${x - 4}"/>${dimensionLine([x, bottom], [x, top], 'sheet-head', 'between')}` +
+      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><title>${escapeText(name)}</title><path class="extension" d="M${from} ${px(bottom)}H${x - 4}M${from} ${px(top)}H${x - 4}"/>${dimensionLine([x, bottom], [x, top], 'sheet-head', 'between')}` +
       `<text class="clear" x="${x - 5}" y="${px(middle)}" text-anchor="middle" transform="rotate(-90 ${x - 5} ${px(middle)})">${escapeText(text)}</text></g>`
     );
   };
@@ -190,9 +242,9 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     `<svg class="sheet-drawing" viewBox="${-wider} 0 ${WIDTH + wider} ${px(high)}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), ...(guided ? {} : { guide: '' }) }, 'sheet') +
       `<path class="axis" d="M${px(frame.x)} ${px(y(extents.top) - 12)}V${px(y(extents.bottom) + 12)}"/>` +
-      `${[...stated.keys()]
+      `${[...placed.keys()]
         .sort((a, b) => (columns[b] ?? 0) - (columns[a] ?? 0))
-        .map((i) => dimension(at(stated, i), i))
+        .map((i) => dimension(at(placed, i), i))
         .join('')}${notes.map(leader).join('')}</svg>` +
       sheetPart(
         'title',

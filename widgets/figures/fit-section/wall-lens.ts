@@ -11,6 +11,8 @@ import { arrowheads, dimensionLine, type Point, polygon, px } from '../kit/svg.t
 
 const SIDE = 190;
 const R = 88;
+/** Room for the two sizes beside the lens, on the narrowest page. */
+const BESIDE = 100;
 
 const basic = (s: FitState): { outer: Profile; inner: Profile } => {
   const [a, c] = [diameters(s.A.thread), diameters(s.C.thread)];
@@ -35,13 +37,18 @@ export const wallLens = (
     [...profileEdge(outer, -high, high), ...[...profileEdge(inner, -high, high)].reverse()].map(place),
   );
   const x = (diameter: number) => SIDE / 2 + (diameter / 2 - middle) * scale;
-  const dimension = (key: string, y: number, from: number, to: number, text: string) =>
-    `<g class="wall-${key}"><path class="edges" d="M${px(x(from))} ${y - 16}V${y + 20}M${px(x(to))} ${y - 16}V${y + 20}"/>${dimensionLine([x(from), y], [x(to), y], 'fit-head', 'span')}<text x="${px((x(from) + x(to)) / 2)}" y="${y - 6}" text-anchor="middle">${text}</text></g>`;
+  const dimension = (key: string, y: number, from: number, to: number) =>
+    `<g class="wall-${key}"><path class="edges" d="M${px(x(from))} ${y - 16}V${y + 20}M${px(x(to))} ${y - 16}V${y + 20}"/>${dimensionLine([x(from), y], [x(to), y], 'fit-head', 'span')}</g>`;
+  // Hatching and edges leave no place for letters in the lens: each size stands beside it, on a leader from its dimension line.
+  const leader = (key: string, y: number, from: number, to: number, text: string) =>
+    `<g class="wall-${key}"><path class="edges" d="M${px((x(from) + x(to)) / 2)} ${y}H${SIDE + 6}"/><text x="${SIDE + 10}" y="${y}" dy="0.35em">${text}</text></g>`;
+  const wide = SIDE + BESIDE;
   return (
-    `<svg class="wall-lens" viewBox="0 0 ${SIDE} ${SIDE}" role="img" aria-label="${WORDS.lens.label}">` +
+    `<svg class="wall-lens" viewBox="0 0 ${wide} ${SIDE}" role="img" aria-label="${WORDS.lens.label}">` +
     `${arrowheads('fit-head')}<defs><clipPath id="fit-lens"><circle cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></clipPath></defs><g clip-path="url(#fit-lens)">` +
     `<path class="part turned" d="${sleeve}" fill="url(#fit-turned)"/>` +
-    `${dimension('nominal', 74, inner.major, outer.minor, labels.nominal)}${dimension('least', 134, wall.inner.most, wall.outer.least, labels.least)}</g>` +
-    `<circle class="lens-rim" cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></svg>`
+    `${dimension('nominal', 74, inner.major, outer.minor)}${dimension('least', 134, wall.inner.most, wall.outer.least)}</g>` +
+    `<circle class="lens-rim" cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/>` +
+    `${leader('nominal', 74, inner.major, outer.minor, labels.nominal)}${leader('least', 134, wall.inner.most, wall.outer.least, labels.least)}</svg>`
   );
 };

@@ -19,6 +19,7 @@ import {
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
+import { frameBox } from '../kit/plot-box.ts';
 import { mountPull } from '../kit/pull.ts';
 import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import type { Point } from '../kit/svg.ts';
@@ -240,7 +241,10 @@ const magnified = ({ lens, scale }: Frame): Row => [
 /** Two units at once stand under each other. */
 const split = (amount: string): string => amount.replace(/ \(.*\)$/, '');
 
-const TRACK = { width: 400, height: 162, left: 20, right: 380, line: 124, top: 32, bottom: 104 } as const;
+const TRACK = { width: 400, height: 162, left: 20, right: 380, line: 124, top: 36, bottom: 108 } as const;
+/** The names of the changes stand over the frame. */
+const FRAME = { left: TRACK.left, right: TRACK.right, top: 24, floor: TRACK.line };
+const FORCES = [-20, -10, 0, 10, 20];
 const trackX = (Q: number): number => TRACK.left + ((clampQ(Q) + REACH) / (2 * REACH)) * (TRACK.right - TRACK.left);
 const trackY = (z: number, all: number): number =>
   (TRACK.top + TRACK.bottom) / 2 - (all > 0 ? z / all : 0) * (TRACK.bottom - TRACK.top);
@@ -253,12 +257,9 @@ const track = (s: State): string => {
       [trackX(to), trackY(stand.carried, all)],
     ]),
   );
-  const ticks = [-20, -10, 0, 10, 20]
-    .map(
-      (Q) =>
-        `<path class="tick" d="M${px(trackX(Q))} ${TRACK.line - 4}v8"/><text x="${px(trackX(Q))}" y="${TRACK.line + 30}" text-anchor="middle">${numeral(Q)}</text>`,
-    )
-    .join('');
+  const numbers = FORCES.map(
+    (Q) => `<text x="${px(trackX(Q))}" y="${TRACK.line + 30}" text-anchor="middle">${numeral(Q)}</text>`,
+  ).join('');
   const marks = changes(s.Q_pt)
     .filter(({ at }) => Math.abs(at) < REACH)
     .map(
@@ -269,7 +270,7 @@ const track = (s: State): string => {
   return (
     `<div class="push-track"><p class="panel-name">${WORDS.track.title}</p>` +
     `<svg viewBox="0 0 ${TRACK.width} ${TRACK.height}" data-push data-key="push" role="slider" tabindex="0" aria-label="${WORDS.track.label}" aria-orientation="horizontal" aria-valuemin="${-REACH}" aria-valuemax="${REACH}" aria-valuenow="${px(s.Q_pc)}" aria-valuetext="${pushText(s)}">` +
-    `<path class="rail" d="M${TRACK.left} ${TRACK.line}H${TRACK.right}"/>${ticks}${marks}<path class="stairs" d="${path}"/>` +
+    `${frameBox(FRAME, FORCES.map(trackX), [])}${numbers}${marks}<path class="stairs" d="${path}"/>` +
     `<path class="cursor-line" data-push-line d="${cursor(s)}"/><circle class="mark carried" data-push-dot r="5" cx="${px(trackX(s.Q_pc))}" cy="${px(trackY(s.stand.carried, all))}"/>` +
     `<path class="thumb" data-push-thumb d="M0 -11l9 9v13h-18v-13z" transform="translate(${px(trackX(s.Q_pc))} ${TRACK.line})"/></svg></div>`
   );

@@ -5,9 +5,10 @@ import { spokenNumber, symbolFact } from '../../engine/index.ts';
 import { optionText } from '../../input/choices.ts';
 import { formatOf, show, type UnitView } from '../../input/format.ts';
 
-/** More would not be read at a glance: fields, and characters of them that stand in a line or two. */
+/** More would not be read at a glance: fields, and characters, with those that say how many more there are, in a line that two others stand beside. */
 const MOST_TOLD = 3;
-const LONGEST = 44;
+const LONGEST = 40;
+const AND_MORE = 8;
 
 /** One field with its name, as short as it can be told. */
 const heldText = (input: Input, value: Value, view: UnitView, alone: boolean): string => {
@@ -41,8 +42,9 @@ export const groupState = (fields: readonly (readonly [Input, Value])[], view: U
   if (held.length > 0 && held.every((text) => text === NOTHING_YET)) return NOTHING_YET;
   let [told, length] = [0, 0];
   for (const text of held) {
-    length += text.length;
-    if (told === MOST_TOLD || (told > 0 && length > LONGEST)) break;
+    length += text.length + 2;
+    const rest = told + 1 < held.length ? AND_MORE : 0;
+    if (told === MOST_TOLD || (told > 0 && length + rest > LONGEST)) break;
     told++;
   }
   return stateOfGroup(held.slice(0, told), held.length - told);

@@ -14,6 +14,8 @@ interface State {
   readonly deviation: number;
   /** The load presses towards the base; the base is drawn on the right. */
   readonly toBase: boolean;
+  /** Its size, N. */
+  readonly load: number;
   /** Of each turn, the first furthest from the base: gaps of the flank that the load presses, and of the other one. */
   readonly gaps: readonly { readonly pressed: number; readonly other: number }[];
   /** The turn that carries all. */
@@ -42,6 +44,7 @@ const stateOf = ({ values }: NumbersOf<never, (typeof QUANTITIES)[number], never
     left: left.value.j,
     deviation: values.delta_L,
     toBase,
+    load: Math.abs(values.F_o),
     gaps,
     carries: values.delta_L === 0 ? undefined : lastCarries ? TURNS - 1 : 0,
   });
@@ -50,7 +53,7 @@ const stateOf = ({ values }: NumbersOf<never, (typeof QUANTITIES)[number], never
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
 
 const WIDTH = 640;
-const HEIGHT = 190;
+const HEIGHT = 200;
 const MIDDLE = 92;
 const FLANK = 30;
 const PITCH = 122;
@@ -97,7 +100,7 @@ const draw = (s: State, view: UnitView): string => {
   return (
     `<div class="leads-in-nut-view"><svg class="leads-picture" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${hatchings('leads')}${arrowheads(head)}` +
     `<path class="part base" fill="url(#leads-base)" d="${nut}"/><path class="part solid turned" d="${screw}"/>${touching}` +
-    `<path class="arrow" marker-end="url(#${head})" d="M${px(from)} ${HEIGHT - 46}H${px(to)}"/>` +
+    `<path class="arrow" marker-end="url(#${head})" d="M${px(from)} ${HEIGHT - 51}H${px(to)}"/><text x="${px(Math.max(from, to) + 8)}" y="${HEIGHT - 51}" dy="0.35em">${show(s.load, { shown: 'force', digits: 3 }, view)}</text>` +
     `<text class="name" x="8" y="${HEIGHT - 12}">${WORDS.far}</text><text class="name" x="${WIDTH - 8}" y="${HEIGHT - 12}" text-anchor="end">${WORDS.near}</text></svg>` +
     `<p class="x-name">${WORDS.magnified(motion(s.bare, view))}</p></div>`
   );

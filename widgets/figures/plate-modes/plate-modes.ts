@@ -6,7 +6,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import { type NamedPlace, readFeet } from '../../input/levelling-table.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { amount } from '../kit/readout.ts';
-import { px } from '../kit/svg.ts';
+import { type Point, px } from '../kit/svg.ts';
 
 const QUANTITIES = ['W', 'x_g', 'y_g', 'k_j', 'w_x', 'w_y'] as const;
 
@@ -30,24 +30,46 @@ const stateOf = ({ values: v, texts }: NumbersOf<never, (typeof QUANTITIES)[numb
 
 const SIZE = 200;
 const EDGE = 16;
+/** Above and below the plate: the mark of a foot that moves most stands out so far. */
+const ROOM = 22;
+/** A line about which the plate rocks ends so far beside it. */
+const OVER = 14;
 
 const boxOf = ({ feet, centre, wide }: State) => {
   const xs = [centre.x - wide.x / 2, centre.x + wide.x / 2, ...feet.map((f) => f.x)];
   const ys = [centre.y - wide.y / 2, centre.y + wide.y / 2, ...feet.map((f) => f.y)];
   const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const scale = (SIZE - 2 * EDGE) / Math.max(right - left, high - low);
-  const [midX, midY] = [(left + right) / 2, (low + high) / 2];
+  const midX = (left + right) / 2;
   return {
     x: (x: number) => SIZE / 2 + scale * (x - midX),
-    y: (y: number) => SIZE / 2 - scale * (y - midY),
-    far: (2 * SIZE) / scale,
+    y: (y: number) => ROOM + scale * (high - y),
+    high: scale * (high - low) + 2 * ROOM,
   };
+};
+
+/** Both ends of a line through `at` along the unit vector `way`, where it leaves the box about the place x, y that reaches so far to each side. */
+const reachOf = (
+  at: Point,
+  way: Point,
+  [x, y, wide, high]: readonly [x: number, y: number, wide: number, high: number],
+): [Point, Point] => {
+  const along = ([a, d, middle, half]: readonly [number, number, number, number]): [number, number] => {
+    if (Math.abs(d) < 1e-9) return [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+    const ends = [(middle - half - a) / d, (middle + half - a) / d] as const;
+    return [Math.min(...ends), Math.max(...ends)];
+  };
+  const [l, r] = along([at[0], way[0], x, wide]);
+  const [t, b] = along([at[1], way[1], y, high]);
+  const place = (far: number): Point => [at[0] + far * way[0], at[1] + far * way[1]];
+  return [place(Math.max(l, t)), place(Math.min(r, b))];
 };
 
 const HERE = 0.005;
 
 const plan = (s: State, mode: PlateMode): string => {
   const box = boxOf(s);
+  const [w, h] = [Math.abs(box.x(s.wide.x) - box.x(0)), Math.abs(box.y(s.wide.y) - box.y(0))];
   const { u, p, q } = mode.shape;
   const steep = Math.hypot(p, q);
   // The point of the line that is nearest to the centre, and the direction along it; of one that passes beside the plate nothing is drawn.
@@ -55,8 +77,12 @@ const plan = (s: State, mode: PlateMode): string => {
     steep > 1e-12 && Math.abs(u) / steep < Math.hypot(s.wide.x, s.wide.y) / 2
       ? (() => {
           const [nx, ny] = [s.centre.x - (u * p) / steep ** 2, s.centre.y - (u * q) / steep ** 2];
-          const [dx, dy] = [(-q / steep) * box.far, (p / steep) * box.far];
-          return `<path class="rock-line" d="M${px(box.x(nx - dx))} ${px(box.y(ny - dy))}L${px(box.x(nx + dx))} ${px(box.y(ny + dy))}"/>`;
+          const [from, to] = reachOf(
+            [box.x(nx), box.y(ny)],
+            [-q / steep, -p / steep],
+            [box.x(s.centre.x), box.y(s.centre.y), w / 2 + OVER, h / 2 + OVER],
+          );
+          return `<path class="rock-line" d="M${from.map(px).join(' ')}L${to.map(px).join(' ')}"/>`;
         })()
       : '';
   const feet = s.feet
@@ -70,9 +96,8 @@ const plan = (s: State, mode: PlateMode): string => {
       return mark;
     })
     .join('');
-  const [w, h] = [Math.abs(box.x(s.wide.x) - box.x(0)), Math.abs(box.y(s.wide.y) - box.y(0))];
   return (
-    `<svg class="swing-plan" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label="${WORDS.plan(WORDS.kinds[mode.kind], numeral(mode.frequency, 3))}">` +
+    `<svg class="swing-plan" viewBox="0 0 ${SIZE} ${px(box.high)}" role="img" aria-label="${WORDS.plan(WORDS.kinds[mode.kind], numeral(mode.frequency, 3))}">` +
     `<rect class="plate" x="${px(box.x(s.centre.x) - w / 2)}" y="${px(box.y(s.centre.y) - h / 2)}" width="${px(w)}" height="${px(h)}"/>` +
     `${line}<path class="centre" d="M${px(box.x(s.centre.x) - 5)} ${px(box.y(s.centre.y))}h10m-5 -5v10"/>${feet}</svg>`
   );

@@ -43,6 +43,10 @@ declare module '../../engine/kernel/result.ts' {
   }
 }
 
+/** Over the tallest bar, for the names of the places, two lines of letters on a phone. */
+const HEADROOM = 1.55;
+/** How high the name of the median stands, as a share of the frame: over the bars beside it, under the name of the last of the nine in ten. */
+const NAMED = 0.72;
 /** Nine in ten lie between the first and the last; the middle one is the median. */
 const SHARES = [0.05, 0.5, 0.95];
 
@@ -194,14 +198,15 @@ const picture = (s: State, view: UnitView): string => {
   const turnsAt = roundTicks((low * factor) / perTurn, (high * factor) / perTurn, 6).map((t) => t * perTurn);
   const { low: l5, middle: l50, high: l95 } = s.lost;
   const [q5, q50, q95] = [l5.play * factor, l50.play * factor, l95.play * factor];
+  const named = NAMED * tallest * HEADROOM;
   return `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs>${hatching('batch-spread', 45, 6)}</defs></svg>${chartSvg(
     { width: WIDTH, height: HEIGHT, margin: MARGIN },
     WORDS.plot,
     {
       x: numberAxis(low * factor, high * factor, 7),
-      y: { ...numberAxis(0, tallest * 1.3, 4), tickFormat: (v: number) => `${numeral(v)} %` },
+      y: { ...numberAxis(0, tallest * HEADROOM, 4), tickFormat: (v: number) => `${numeral(v)} %` },
       marks: [
-        Plot.rectY([{ x1: q5, x2: q95, y: tallest * 1.3 }], {
+        Plot.rectY([{ x1: q5, x2: q95, y: tallest * HEADROOM }], {
           x1: 'x1',
           x2: 'x2',
           y: 'y',
@@ -238,11 +243,12 @@ const picture = (s: State, view: UnitView): string => {
           textAnchor: 'start',
           className: 'edge-name',
         }),
-        Plot.text([{ x: q50, text: WORDS.places.middle }], {
+        // On a phone the band is narrower than this word: it stands beside it, on a leader from its line.
+        Plot.ruleY([{ x1: q50, x2: q95, y: named }], { x1: 'x1', x2: 'x2', y: 'y', className: 'to-median' }),
+        Plot.text([{ x: q95, y: named, text: WORDS.places.middle }], {
           x: 'x',
+          y: 'y',
           text: 'text',
-          frameAnchor: 'top',
-          dy: 40,
           dx: 5,
           textAnchor: 'start',
           className: 'edge-name',

@@ -85,6 +85,9 @@ const leaders = ({ parts }: Column): Piece[] =>
 const ARC = Math.PI / 3.6;
 const OFF = 1.14;
 
+/** Under the two lines that say what holds the torque, on the narrowest page. */
+const UNDER = [18, LABEL + 4];
+
 /** On a strip of the page, head and all, so that it is seen on any part. */
 const arrowHtml = (d: string): string =>
   `<path class="arrow solid-torque-ground" marker-end="url(#solid-ground)" d="${d}"/><path class="arrow strong solid-torque" marker-end="url(#solid-head)" d="${d}"/>`;
@@ -103,17 +106,19 @@ const torqueHtml = (s: State, pose: Posed, view: UnitView): string => {
     const t = front + way * ARC * (i / 6 - 1);
     return onPicture(pose.aim, [r * Math.cos(t), r * Math.sin(t), z]);
   });
-  const arrow = (points: readonly Point[]) => arrowHtml(polyline(points));
   const post = postOf(a);
   const arm = post?.arm;
   // The arm is pushed towards the front by a torque that is anticlockwise, and the post pushes back.
   const [x, height] = [post?.x ?? 0, pose.at.carried + (arm ? (arm.low + arm.high) / 2 : 0)];
   const push =
     post && arm
-      ? arrow([18, 3.5].map((k) => onPicture(pose.aim, [x - 1.6 * post.half, -way * k * post.half, height])))
-      : '';
+      ? [18, 3.5].map((k) => onPicture(pose.aim, [x - 1.6 * post.half, -way * k * post.half, height]))
+      : undefined;
+  // From under its two lines to the tail of the arrow that they are of.
+  const [tail = [0, 0]] = push ?? round;
+  const leader = `<path class="solid-leader" d="M${UNDER.join(' ')}L${tail.map(px).join(' ')}"/>`;
   const torque = show(Math.abs(handed), { shown: 'N·mm', digits: 2 }, view);
-  return `${arrow(round)}${push}<text class="clear" x="4" y="0" dy="1.1em">${WORDS.torque.by(a.lock.kind)}</text><text class="clear" x="4" y="0" dy="2.3em">${torque}</text>`;
+  return `${leader}${[round, ...(push ? [push] : [])].map((points) => arrowHtml(polyline(points))).join('')}<text class="clear" x="4" y="0" dy="1.1em">${WORDS.torque.by(a.lock.kind)}</text><text class="clear" x="4" y="0" dy="2.3em">${torque}</text>`;
 };
 
 /** The push from the side at the tip, from the right as it is seen. */

@@ -98,7 +98,10 @@ const scaleOf = (cases: readonly Case[]): ((torque: number) => number) => {
   return (torque) => EDGE + ((WIDTH - 2 * EDGE) * (torque - least)) / (most - least);
 };
 
-const bar = (c: Case, x: (torque: number) => number, free: number | undefined): string => {
+/** What a prediction asks for stands covered, each in its own place beside what it is of. */
+const TOLD = ' data-told';
+
+const bar = (c: Case, x: (torque: number) => number, free: number | undefined, told: string): string => {
   const rect = (kind: Kind, from: number, to: number, lane: 'up' | 'back'): string => {
     const [a, b] = [x(from), x(to)];
     const left = Math.min(a, b);
@@ -119,7 +122,7 @@ const bar = (c: Case, x: (torque: number) => number, free: number | undefined): 
   const mark = free === undefined ? '' : `<path class="free-mark" d="M${px(x(free))} 25l-5 12h10z" data-sym="M_free"/>`;
   return (
     `<svg class="torque-bar" viewBox="0 0 ${WIDTH} ${HEIGHT}" preserveAspectRatio="none" aria-hidden="true"><path class="zero" d="M${px(x(0))} 0V${HEIGHT}"/>` +
-    `${up}${back}${mark}<path class="total" d="M${px(x(c.torque))} 0V${HEIGHT}"/></svg>`
+    `<g${told}>${up}${back}${mark}<path class="total" d="M${px(x(c.torque))} 0V${HEIGHT}"/></g></svg>`
   );
 };
 
@@ -153,11 +156,13 @@ const efficiencyText = (share: number, view: UnitView): string => show(share, { 
 const draw = (s: EffortState, view: UnitView): string => {
   const cases = casesOf(s);
   const x = scaleOf(cases);
-  const rows = cases.map(
-    (c, i) =>
-      `<div class="torque-case"${i < 2 ? ' data-told' : ''}><p class="line">${WORDS.caseTorque(c.what, c.way, `<b${i === 0 ? ' data-sym="M"' : ''}>${torqueText(c.torque, view)}</b>`)}</p>` +
-      `${bar(c, x, i === 0 ? s.pair.frictionless : undefined)}<p class="split">${split(c, view)}</p></div>`,
-  );
+  const rows = cases.map((c, i) => {
+    const told = i < 2 ? TOLD : '';
+    return (
+      `<div class="torque-case"><p class="line">${WORDS.caseTorque(c.what, c.way, `<b${i === 0 ? ' data-sym="M"' : ''}${told}>${torqueText(c.torque, view)}</b>`)}</p>` +
+      `${bar(c, x, i === 0 ? s.pair.frictionless : undefined, told)}<p class="split"${told}>${split(c, view)}</p></div>`
+    );
+  });
   const kinds = KINDS.filter(
     (k) => (k !== 'collar' && k !== 'key') || cases.some((c) => c.pieces.some((p) => p.kind === k)),
   );

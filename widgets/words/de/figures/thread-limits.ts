@@ -36,7 +36,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     screwLargest: 'Schraube max.',
     screwSmallest: 'Schraube min.',
   },
-  spans: { least: 'kleinstes', most: 'größtes' },
+  spans: { least: 'min.', most: 'max.' },
   limits: 'Grenzmaße',
   range: (low, high) => `${low} bis ${high}`,
   screwAsClass: (cls) => `Toleranzklasse ${cls} für die Schraube`,

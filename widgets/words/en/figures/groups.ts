@@ -57,7 +57,7 @@ export type GroupName = keyof typeof GROUPS;
 
 /** What the fields of a shut group hold: the first few of them, and how many more there are. */
 export const stateOfGroup = (shown: readonly string[], more: number): string =>
-  `${shown.join(', ')}${more > 0 ? `, and ${more} more` : ''}`;
+  `${shown.join(', ')}${more > 0 ? `, ${more} more` : ''}`;
 export const rowsOfList = (rows: number): string => `${rows} ${rows === 1 ? 'row' : 'rows'}`;
 export const NOTHING_YET = 'nothing yet';
 /** Said when a number in a shut group is refused: the group has been opened. */
