@@ -19,11 +19,18 @@ const follow = () => {
 
 /** Does something once the numbers rest. */
 export const whenTheyRest = (work: () => void): void => {
-  if (waiting.size === 0)
-    for (const moment of ['blur', 'beforeprint']) window.addEventListener(moment, follow, { once: true });
   waiting.add(work);
   window.clearTimeout(timer);
   timer = window.setTimeout(follow, REST);
+};
+
+/** What waits follows before the page is printed, and as its reader turns to another window. */
+export const mountFollowing = (until: AbortSignal): void => {
+  for (const moment of ['blur', 'beforeprint']) window.addEventListener(moment, follow, { signal: until });
+  until.addEventListener('abort', () => {
+    window.clearTimeout(timer);
+    waiting.clear();
+  });
 };
 
 /** Gives what is to be called at each change: it refreshes a place that is in sight at once, and any other when the numbers rest. */

@@ -97,6 +97,6 @@ export const keepAddress = (store: Store, until: AbortSignal): void => {
     if (ctrlKey || metaKey || altKey || OF_THE_BROWSER.test(key)) writeWaiting();
   };
   window.addEventListener('keydown', key, { signal: until });
-  until.addEventListener('abort', () => window.clearTimeout(pending));
+  until.addEventListener('abort', writeWaiting);
   write();
 };

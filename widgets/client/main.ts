@@ -13,6 +13,7 @@ import { mountExample, mountQuantities } from './examples.ts';
 import type * as FigurePage from './figure-page/figure-page.ts';
 import { mountFolds } from './folds.ts';
 import type * as Ideas from './ideas/ideas.ts';
+import { mountFollowing } from './in-sight.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress, openedWith } from './keep-address.ts';
 import { comeBack, mountLeaving, newlyOpened } from './left-here.ts';
@@ -88,6 +89,7 @@ const wake = (until: AbortSignal) => {
       for (const place of tests) (part as typeof Ideas).mountIdeas(place);
       for (const place of classes) (part as typeof Ideas).mountIdeasClass(place);
     });
+  mountFollowing(until);
   mountQuantities(root, model.live, store);
   mountPointing(root);
   mountScrollers(root, store);

@@ -61,7 +61,7 @@ export interface Store {
   readonly unchanged: (set: string, name: string) => boolean;
   /** Whether a field holds the chapter's own value and no other text. */
   readonly pristine: (set: string, name: string) => boolean;
-  /** Told at once, before the reader can do anything else: for what must not lag behind, such as the address. */
+  /** Told at once, before the reader can do anything else: for what must know that something changed, such as what keeps the address. */
   readonly onWrite: (listener: () => void) => void;
   /** `sets` are those that changed; `view` tells whether the units did. */
   readonly onChange: (listener: Listener) => void;

@@ -80,13 +80,23 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
         });
         return loading;
       };
+      let asked = 0;
+      let serves = true;
+      server.httpServer?.once('close', () => {
+        serves = false;
+      });
+      const rested = async () => {
+        do await new Promise((done) => setTimeout(done, Math.max(0, asked + REST - performance.now())));
+        while (performance.now() < asked + REST);
+      };
       const tellMistakes = teller(server, async () => {
         const now = await load();
-        // One by one, so that pages are answered meanwhile.
-        while (now.renderAnother(chapters, now.FIGURES, cacheOf(now))) await new Promise(setImmediate);
-        return now.readBook(chapters, now.FIGURES, cacheOf(now)).mistakes.map(now.diagnosticText);
+        // One by one, while nothing is asked, so that pages and their scripts are answered first.
+        for (await rested(); serves && now.renderAnother(chapters, now.FIGURES, cacheOf(now)); await rested());
+        return serves ? now.readBook(chapters, now.FIGURES, cacheOf(now)).mistakes.map(now.diagnosticText) : [];
       });
       server.middlewares.use(async (request, response, next) => {
+        asked = performance.now();
         const path = new URL(request.url ?? '/', 'http://local').pathname;
         if (path === `/${SEARCH}` || path === `/${CLASS}`) {
           const now = await load();
