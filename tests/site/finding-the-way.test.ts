@@ -138,9 +138,8 @@ describe('the map of the chapters', () => {
 
   it('that leaves a chapter out, or names one that is not there, is refused', () => {
     const { mistakes } = build({ 'index.md': FRONT, '01-one.md': FIRST, '03-three.md': '# Three\n' });
-    expect(mistakes.filter((m) => m.startsWith('chapters/index.md')).join('\n')).toMatch(
-      /02-two\.md[\s\S]*03-three\.md/,
-    );
+    const told = mistakes.filter((m) => m.startsWith('chapters/index.md')).join('\n');
+    for (const file of ['02-two.md', '03-three.md']) expect(told).toContain(file);
   });
 });
 

@@ -95,7 +95,7 @@ export const WORDS = {
     name: 'Reverse and read.',
     text: 'Come to the scribed line from both sides and compare. A no-go here means that a flank is not seated: look for what rubs, and stretch the springs further.',
     count: (go: string, lock: string | undefined, play: string | undefined, windsUnknown: boolean) =>
-      `go: ${go} at most${lock === undefined ? '' : `, of which the lock takes ${lock}`}${windsUnknown ? ', and the wind-up of the lock besides, which is not known: state its post and material, or its stiffness, in its row' : ''}${play === undefined ? '' : `; the play of both threads alone is ${play} or more`}`,
+      `go: ${go} at most${lock === undefined ? '' : `, of which the lock takes ${lock}`}${windsUnknown ? ', and as much more as the lock winds up. That is not known: state its post and material, or its stiffness, in its row' : ''}${play === undefined ? '' : `; the play of both threads alone is ${play} or more`}`,
   },
   plain: {
     clean: {

@@ -13,7 +13,7 @@ export const SITE = {
   'option-not-of-choice': ({ option, choice, options, near }) =>
     `“${option}” is not an option of ${choice}; ${near === undefined ? `it is one of: ${options.join(', ')}.` : `did you mean ${near}?`}`,
   'bounds-misspelt': ({ name, start, rest }) =>
-    `After “${start}” stands “${rest}”, which is neither a unit nor bounds; write it like ${name} = ${start} from LEAST to MOST.`,
+    `After “${start}” stands “${rest}”, which is not a unit and gives no bounds; write it like ${name} = ${start} from LEAST to MOST.`,
   'input-unknown': ({ name, near }) =>
     `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread${near === undefined ? '; check its spelling.' : `; did you mean ${near}?`}`,
   'start-out-of-bounds': ({ name, start }) => `${name} starts at ${start}, outside its own bounds.`,
