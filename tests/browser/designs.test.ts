@@ -236,7 +236,7 @@ describe('a design kept on the sheet', () => {
     const note = chain.locator('.design-note');
     expect(await words(note.locator('summary'))).toMatch(/^From your design “Shop foot”: \d+ of these \d+ numbers\./);
     await note.locator('summary').click();
-    expect(await words(note)).toMatch(/Computed from your design: stroke, in turns clockwise\./);
+    expect(await words(note)).toMatch(/Computed from your design: wanted stroke, in turns clockwise\./);
     expect(await words(note)).toMatch(/Not from it, so the chapter’s own: .*side load/);
     for (const link of some(3, [
       'two-screws',

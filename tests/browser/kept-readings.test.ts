@@ -125,7 +125,7 @@ describe('what was found on a piece', () => {
     await type(fieldIn(sheet, /^date/i), '2026-11-27');
     await write.click();
     expect(await words(sheet.locator('[data-part=said]'))).toMatch(
-      /^Written into the passports of “Riser”: 2, 2026-11-27: lead 88\.4 ± [\d.]+ µm, hysteresis 2 ± [\d.]+ µm$/,
+      /^Written into the passports of “Riser”: 2, 2026-11-27: lead 88\.4 ± [\d.]+ µm, hysteresis 2 ± [\d.]+ µm\.$/,
     );
     await turnTo('bench-card.html');
     const log = await shown(figure(page, 'passport'));

@@ -98,7 +98,8 @@ it('turns when its head is pulled sideways, and is looked round when pulled besi
   await pull(page, head, -0.4 * box.width);
   const n = await turnsIn(section);
   expect(n).toBeGreaterThan(0.1);
-  expect(await words(section.locator('[data-motion=turned]'))).toMatch(/^▼ .*mm$/);
+  // Labels move with the picture, which a busy worker paints later.
+  await expect.poll(() => words(section.locator('[data-motion=turned]'))).toMatch(/^▼ .*mm$/);
   expect(await words(section.locator('[data-motion=carried]'))).toMatch(/^▲ .*µm$/);
   await pull(page, { x: box.x + 0.95 * box.width, y: box.y + 0.1 * box.height }, -0.2 * box.width);
   expect(await turnsIn(section)).toBe(n);

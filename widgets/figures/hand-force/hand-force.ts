@@ -160,7 +160,7 @@ const plan = (s: State, view: UnitView): string => {
   const tip = up ? -64 : 64;
   const arrow = `<path class="arrow strong force" marker-end="url(#hand-head)" d="M${px(R)} 0V${tip}"/>`;
   const radius = `<path class="arrow" d="M0 ${up ? 4 : -24}v20M${px(R)} ${up ? 4 : -24}v20"/>${dimensionLine([0, up ? 18 : -18], [R, up ? 18 : -18], 'hand-head')}`;
-  const text = `<text x="${px(R + 4)}" y="${up ? -74 : 86}" text-anchor="end">${forceText(s.raise.keepForce, view)}</text><text x="${px(R)}" y="${up ? 37 : -27}" text-anchor="end">${show(s.radius, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}</text>`;
+  const text = `<text x="${px(R + 4)}" y="${up ? -74 : 86}" text-anchor="end">${forceText(s.raise.keepForce, view)}</text><text x="${px(R - 8)}" y="${up ? 37 : -27}" text-anchor="end">${show(s.radius, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}</text>`;
   const label = WORDS.plan({
     force: forceText(s.raise.keepForce, view),
     radius: show(s.radius, { shown: 'size', digits: 3 }, view),
