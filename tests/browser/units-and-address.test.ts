@@ -235,6 +235,23 @@ describe('the address', () => {
 });
 
 describe('a page that was left', () => {
+  it('shows the units that it has when the reader goes back, though another tab changed them meanwhile', async () => {
+    const { page, turnTo } = await visit('two-screws.html');
+    await turnTo('per-flat.html');
+    // As another tab keeps them.
+    await page.evaluate(() => localStorage.setItem('notebook-units', 'inch'));
+    await page.goBack();
+    await awake(page);
+    // A browser sets back what its reader chose once the page has loaded.
+    await page.waitForFunction(() => document.readyState === 'complete');
+    await settled(page);
+    const search = (await written(page)).searchParams;
+    const inForce = await page.evaluate(() => document.documentElement.dataset.units);
+    expect(await page.locator('.units input:checked').inputValue()).toBe(inForce);
+    // Where the page was opened anew they are those kept last; one that was kept whole has its own, and says so.
+    expect(search.get('units')).toBe(inForce);
+  });
+
   it('has its numbers again when a link of the book leads back to it, and only then', async () => {
     const { page, turnTo } = await visit('two-screws.html');
     const n = async () => fieldIn(await shown(figure(page, 'section')), /^turns/i);

@@ -11,12 +11,14 @@
  * through the same readers as typing does.
  */
 
-import { withoutFields } from '#words/client.ts';
+import { linkWithoutUnits, withoutFields } from '#words/client.ts';
 import { inTodaysNames } from '../assembly/design-use.ts';
 import { type NumberSet, writeField } from '../assembly/numbers.ts';
 import { isReading, markOf, type Readings, readingFields } from '../assembly/readings.ts';
-import { quoted } from '../engine/index.ts';
+import { quoted, symbolFact } from '../engine/index.ts';
 import { UNIT_VIEWS, type UnitView } from '../input/format.ts';
+import { readNumber } from '../input/quantity.ts';
+import { splitSpread } from '../input/spread.ts';
 import { isCarried } from '../input/texts.ts';
 import { lastingDesignInUse } from './design-store.ts';
 import { applyDesign } from './designs.ts';
@@ -44,6 +46,25 @@ export const withoutField = (search: string, sets: ReadonlyMap<string, NumberSet
   return gone.length === 0 ? '' : withoutFields(gone.slice(0, MOST_NAMED).map(quoted), more);
 };
 
+/**
+ * Stiffnesses of this page that an address has without a unit, which no page writes: their fields took N/mm once and take N/µm today, a thousand
+ * times as much, so such a number is left out and its reader is told.
+ */
+const unitless = (parameters: URLSearchParams, sets: Iterable<NumberSet>): string[] =>
+  [...sets].flatMap(({ id, inputs }) =>
+    inputs
+      .filter((input) => input.kind === 'quantity' && symbolFact(input.name).shown === 'N/µm')
+      .map(({ name }) => `${id}.${name}`)
+      .filter((key) => readNumber(splitSpread(parameters.get(key) ?? '')[0]).ok),
+  );
+
+/** What an address has without the unit that it needs, in one sentence; empty where there is nothing. */
+export const withoutUnits = (search: string, sets: ReadonlyMap<string, NumberSet>): string => {
+  const parameters = new URLSearchParams(search);
+  const bare = unitless(parameters, sets.values()).map((key) => quoted(`${key}=${parameters.get(key)}`));
+  return bare.length === 0 ? '' : linkWithoutUnits(bare.slice(0, MOST_NAMED), bare.length - MOST_NAMED);
+};
+
 /** The unit view: the address first, then what the reader chose last, then metric. */
 const firstView = (search: string): UnitView =>
   viewNamed(new URLSearchParams(search).get('units')) ?? viewNamed(storedText(KEPT_VIEW)) ?? 'metric';
@@ -67,6 +88,7 @@ const lastingReadings = (): Readings => readingsAt(readingsKey(lastingDesignInUs
 /** The state that an address gives, in this browser; `kept` are the readings that a bare one brings back. */
 export const openStore = (sets: readonly NumberSet[], search: string, kept: Readings = lastingReadings()): Store => {
   const parameters = new URLSearchParams(inTodaysNames(search, sets));
+  for (const key of unitless(parameters, sets)) parameters.delete(key);
   const given = new Set(parameters.keys());
   const textOf = (key: string) =>
     given.has(key)

@@ -247,7 +247,7 @@ const choiceRow = (set: string, input: Extract<Input, { kind: 'choice' }>, store
     make('legend', {}, capital(says)),
   );
   for (const option of options) {
-    const radio = make('input', { type: 'radio', name: group, value: option });
+    const radio = make('input', { type: 'radio', name: group, value: option, autocomplete: 'off' });
     radio.addEventListener('change', () => store.type(set, input.name, option));
     element.append(make('label', {}, radio, make('span', {}, optionText(input.name, option))));
   }

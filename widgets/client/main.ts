@@ -4,7 +4,7 @@ import { inTodaysNames } from '../assembly/design-use.ts';
 import { readingFields } from '../assembly/readings.ts';
 import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import type { PageModel } from '../page/model.ts';
-import { openStore, withoutField } from './address.ts';
+import { openStore, withoutField, withoutUnits } from './address.ts';
 import { mountBackAgain } from './back-again.ts';
 import { mountDesignNote } from './design-note.ts';
 import { mountDesigns } from './designs.ts';
@@ -56,8 +56,8 @@ const wake = (until: AbortSignal) => {
     mountTools(place, store, left, until);
     mountDesigns(place, store, newlyOpened() ? search : '', until);
     if (place.dataset.search) mountSearch(place, place.dataset.search);
-    const gone = withoutField(search, store.sets);
-    if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
+    for (const missed of [withoutField(search, store.sets), withoutUnits(search, store.sets)])
+      if (missed !== '') place.append(make('p', { class: 'field-note', role: 'status' }, missed));
   }
   for (const place of all(root, '[data-inputs]')) mountInputs(place, store);
   for (const place of all(root, '.example > [data-inputs]')) mountDesignNote(place, [place], store, until);

@@ -10,7 +10,7 @@ import type { Store } from './store.ts';
 export const mountTools = (place: HTMLElement, store: Store, says: string, until: AbortSignal): void => {
   const group = make('fieldset', { class: 'units' }, make('legend', {}, LENGTHS_IN));
   const radios = UNIT_VIEWS.map((view) => {
-    const radio = make('input', { type: 'radio', name: 'units', value: view });
+    const radio = make('input', { type: 'radio', name: 'units', value: view, autocomplete: 'off' });
     radio.checked = view === store.view();
     radio.addEventListener('change', () => store.setView(view));
     group.append(make('label', {}, radio, make('span', {}, UNIT_FACES[view])));

@@ -8,6 +8,8 @@ export const UNIT_FACES: Same<typeof En.UNIT_FACES> = { metric: 'mm, µm', inch:
 export const OWN_NUMBERS = 'Zahlen des Kapitels';
 export const withoutFields: typeof En.withoutFields = (names, more) =>
   `Der Link nennt ${names.join(', ')}${more > 0 ? ` und ${more} weitere` : ''}, wofür diese Seite kein Feld hat: Sieh die Zahlen unten durch und gib ein, was fehlt.`;
+export const linkWithoutUnits: typeof En.linkWithoutUnits = (stated, more) =>
+  `Der Link nennt ${stated.join(', ')}${more > 0 ? ` und ${more} weitere` : ''} ohne Einheit, und diese Seite behält ihre eigene Zahl: Gib ein, was gemeint ist, mit seiner Einheit, N/mm oder N/µm.`;
 export const leftNumbers: typeof En.leftNumbers = (back, away) =>
   [
     back ? 'Was du auf dieser Seite eingestellt hast, ist wieder da.' : '',

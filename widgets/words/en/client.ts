@@ -8,6 +8,9 @@ export const OWN_NUMBERS = 'Chapter’s own numbers';
 /** Of names in an address that this page has no field for; `more` are counted and not named. */
 export const withoutFields = (names: readonly string[], more: number): string =>
   `The link states ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
+/** Of stiffnesses in a link: what it states of them, and how many more. */
+export const linkWithoutUnits = (stated: readonly string[], more: number): string =>
+  `The link states ${stated.join(', ')}${more > 0 ? ` and ${more} more` : ''} without a unit, and this page keeps its own number: type what is meant with its unit, N/mm or N/µm.`;
 /** Of what was left on the page: whether any of it is back, and the labels of what the page begins with otherwise by now. */
 export const leftNumbers = (back: boolean, away: readonly string[]): string =>
   [
