@@ -232,9 +232,7 @@ describe('an exercise as a teacher wants it', () => {
     it(`with ${what} is refused with a sentence`, () =>
       expect(reasonIn(edited(exercise, { ...as, ...change }))).toMatch(says));
   it('takes sizes that semicolons part', () =>
-    expect(sizesKept({ kind: 'thread', name: 'A' }, 'M8x1.25; M10x1.5, 3/8-16')).toBe(
-      'M8x1.25, M10x1.5, 3/8-16',
-    ));
+    expect(sizesKept({ kind: 'thread', name: 'A' }, 'M8x1.25; M10x1.5, 3/8-16')).toBe('M8x1.25, M10x1.5, 3/8-16'));
   it('takes of a file what fits this bank, names the rest, and counts a change taken back by hand as none', () => {
     const file = {
       hidden: [exercise.id, 'gone-long-ago'],
