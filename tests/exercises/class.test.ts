@@ -12,7 +12,7 @@ import { readingsByStudent } from '../../widgets/exercises/lab-class.ts';
 import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../widgets/exercises/lab-html.ts';
 import { judgeTable, labVerdict, typedTable } from '../../widgets/exercises/lab-typed.ts';
 import { answersOf, cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
-import { edited, editOf, fitting, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
+import { edited, editOf, fitting, NO_OWN, readOwn, sizesKept, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
 import { choose, setPaper } from '../../widgets/exercises/paper.ts';
 import { type CourseChapter, planCourse, withNeeds } from '../../widgets/exercises/plan.ts';
 import { farOff, projectPairs } from '../../widgets/exercises/project-pairs.ts';
@@ -35,6 +35,17 @@ describe('a filled grid', () => {
     const { students, most, missing, unknown, slips } = valueIn(markGrid(gridCsv(PAPERS, true), PAPERS, one));
     expect(students.map((s) => s.score)).toEqual([most, most, most]);
     expect([missing, unknown, slips]).toEqual([[], [], []]);
+  });
+  it('is read with the titles or the numbers of the questions at its head too', () => {
+    const [keys = '', titles = '', ...rows] = gridCsv(PAPERS, true).trimEnd().split('\r\n');
+    const numbers = `Name,${ada.lines.map((_, i) => i + 1).join(',')}`;
+    for (const head of [keys, titles, titles.toUpperCase(), numbers]) {
+      const { students, most } = valueIn(markGrid([head, ...rows].join('\n'), PAPERS, one));
+      expect(
+        students.map((s) => s.score),
+        head.slice(0, 60),
+      ).toEqual([most, most, most]);
+    }
   });
   it('counts what was missed by exercise and by slip, and gives a slip the share it is to have', () => {
     const at = ada.lines.findIndex(
@@ -212,9 +223,16 @@ describe('an exercise as a teacher wants it', () => {
     ['a size that is none', { sizes: { ...as.sizes, A: 'M10x1.5, potato' } }, /A size for \{A\}/],
     ['a size twice', { sizes: { ...as.sizes, n: '1 turn, 1 turn' } }, /twice/],
     ['no question', { question: ' ' }, /question is empty/],
+    [
+      'sizes for one item only',
+      { sizes: Object.fromEntries(exercise.pools.map(({ input, options }) => [input.name, options[0] ?? ''])) },
+      /make only one item, and a class needs at least 4/,
+    ],
   ] as const)
     it(`with ${what} is refused with a sentence`, () =>
       expect(reasonIn(edited(exercise, { ...as, ...change }))).toMatch(says));
+  it('takes sizes that semicolons part', () =>
+    expect(sizesKept({ kind: 'thread', name: 'A' }, 'M8x1.25; M10x1.5, 3/8-16')).toBe('M8x1.25, M10x1.5, 3/8-16'));
   it('takes of a file what fits this bank, names the rest, and counts a change taken back by hand as none', () => {
     const file = {
       hidden: [exercise.id, 'gone-long-ago'],
@@ -332,6 +350,18 @@ describe('the lab', () => {
     expect(byHand).toEqual({ students: [{ student: 'Zoë', text: '0; 0; up\n1; 14.6; up' }], unknown: ['Tom'] });
     expect(readingsByStudent('0; 0; up\n1; 14.6; up', roster)).toBeUndefined();
     expect(readingsByStudent('', roster)).toBeUndefined();
+  });
+  it('asks a student in inches in inches all through: a block of inches, and thou without tenths of one', () => {
+    const heading = { classCode: '7B', version: '1' };
+    for (const lab of labs) {
+      const text = labSheet(lab, heading, 'inch') + rigSheet(lab, heading, 'inch');
+      expect(text).not.toMatch(/\d (?:tenths|millionths|mm|µm)\b/);
+      expect(text).toMatch(/and a flat [+−]\d+\.\d{3} thou/);
+      const [, block = '', reads = ''] = /gauge block of (\S+) in under the indicator reads (\S+) in/.exec(text) ?? [];
+      // 0.050 in is the smallest block of common inch sets (from memory); a reading is off by the same share as that of a millimetre.
+      expect(Number(block)).toBe(0.05);
+      expect(Number(reads) / 0.05).toBeCloseTo(lab.checks.block.reads, 3);
+    }
   });
   it('stands on two sheets, on four in large print, and each says how many there are', () => {
     const [lab] = labs;

@@ -136,6 +136,12 @@ describe('a roster', () => {
     expect(new Set(students).size).toBe(5);
     expect(notes.join()).toMatch(/^2 names stand in the list of students more than once/);
   });
+  it('asks after what stands behind a comma, and leaves a name with a comma alone', () => {
+    const { students, units, notes } = valueIn(readRoster('Lovelace, Ada\nIris, inch'));
+    expect([students, units.size]).toEqual([['Lovelace, Ada', 'Iris, inch'], 0]);
+    expect(notes.join()).toMatch(/“Iris, inch” has a comma.*Put a semicolon/);
+    expect(valueIn(readRoster('Lovelace, Ada\nIris, Ines; inch')).notes).toEqual([]);
+  });
   it('with markup in names gives sheets that show it as text', () => {
     const name = '<img src=x onerror=alert(1)> & "Co" </section>';
     const { students } = valueIn(readRoster(name));

@@ -253,10 +253,23 @@ describe('the grid of answers', () => {
     const tables = [...document.querySelectorAll('table')];
     for (const table of tables) {
       expect(table.querySelectorAll('tbody tr').length).toBe(3);
-      expect(table.querySelectorAll('thead th').length).toBeLessThanOrEqual(13);
+      // Upright, 180 mm are left of A4; letters of a grid are some 1.7 mm wide, and names have 40 mm.
+      const across = [...table.querySelectorAll('thead th')].slice(1).map((_, i) => {
+        const cells = [...table.querySelectorAll(`tbody tr > :nth-child(${i + 2})`)];
+        return Math.max(8, ...cells.map((cell) => (cell.textContent?.length ?? 0) * 1.7));
+      });
+      expect(across.reduce((sum, one) => sum + one, 0)).toBeLessThan(155);
     }
     expect(document.querySelectorAll('tbody td').length).toBe(3 * LINES.length);
     expect(document.body.textContent).not.toMatch(/NaN|undefined/);
+  });
+
+  it('keeps a quiz of letters and a few numbers together in one table', () => {
+    const chosen = LINES.filter(({ item }) => item.offered?.right.length === 1).slice(0, 11);
+    const numbers = LINES.filter(({ item }) => !item.offered).slice(0, 2);
+    const quiz = ['Ada', 'Bob'].map((student) => ({ student, lines: [...chosen, ...numbers] }));
+    const { document } = parseHTML(`<body>${gridSheet(quiz, heading)}</body>`);
+    expect(document.querySelectorAll('thead th').length).toBe(14);
   });
 
   it('as CSV gives back answers that count as right, and empty it holds none', () => {

@@ -15,8 +15,8 @@ export interface SetPaper {
   readonly lines: readonly PaperLine[];
 }
 
-/** Columns that an upright sheet holds beside the names. */
-const MOST_COLUMNS = 12;
+/** How much an upright sheet holds beside the names, counted in columns of one letter. */
+const MOST_ACROSS = 16;
 
 const letters = ({ offered }: Item): string | undefined => offered?.right;
 /** In a column of one unit the number is enough. */
@@ -34,16 +34,34 @@ const unitOf = (papers: readonly SetPaper[], at: number): string | undefined => 
   return units.size === 1 ? [...units][0] : undefined;
 };
 
+/** How many columns of one letter the widest answer of a column takes, five signs to each. */
+const breadth = (papers: readonly SetPaper[], at: number, unit: string | undefined): number => {
+  const signs = papers.map(({ lines }) => (lines[at] ? cell(lines[at].item, unit === undefined).length : 0));
+  return Math.max(1, Math.max(...signs) / 5);
+};
+
+/** Columns in tables of like breadth, so that the last is no single column. */
+const inTables = <C extends { readonly across: number }>(columns: readonly C[]): readonly (readonly C[])[] => {
+  const total = columns.reduce((sum, { across }) => sum + across, 0);
+  const tables = Math.ceil(total / MOST_ACROSS);
+  const parts: C[][] = Array.from({ length: tables }, () => []);
+  let sum = 0;
+  for (const column of columns) {
+    parts[Math.min(tables - 1, Math.floor(((sum + column.across / 2) / total) * tables))]?.push(column);
+    sum += column.across;
+  }
+  return parts.filter((part) => part.length > 0);
+};
+
 /** `filled` is false for a grid to write a class’s answers into. */
 export const gridSheet = (papers: readonly SetPaper[], { classCode, version }: Heading, filled = true): string => {
   const [first] = papers;
   if (!first) return '';
-  const columns = first.lines.map((line, at) => ({ line, at, unit: unitOf(papers, at) }));
-  // Parts of like width, so that the last is no single column.
-  const parts = Math.ceil(columns.length / MOST_COLUMNS);
-  const width = Math.ceil(columns.length / parts);
-  const tables = Array.from({ length: parts }, (_, part) => {
-    const shown = columns.slice(part * width, (part + 1) * width);
+  const columns = first.lines.map((line, at) => {
+    const unit = unitOf(papers, at);
+    return { line, at, unit, across: breadth(papers, at, unit) };
+  });
+  const tables = inTables(columns).map((shown) => {
     const heads = shown.map(
       ({ at, unit }) => `<th scope="col">${gridColumn(at + 1)}${unit ? `<br>${escapeText(unit)}` : ''}</th>`,
     );

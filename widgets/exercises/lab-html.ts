@@ -64,6 +64,11 @@ const IN_UNIT = { metric: { name: 'µm', factor: 1e-3 }, inch: { name: 'thou', f
 /** A length in a column that has its unit at the head. */
 const inColumn = (x: number, view: 'metric' | 'inch'): string =>
   fixed(x / IN_UNIT[view].factor, view === 'metric' ? 1 : 3);
+/** A motion in the unit of the columns: a student in inches reads thou all through, not tenths of one. */
+const sheetMotion = (x: number, view: 'metric' | 'inch', digits = 4): string =>
+  view === 'metric'
+    ? show(x, { shown: 'motion', digits }, view)
+    : `${fixed(x / IN_UNIT.inch.factor, 3)} ${IN_UNIT.inch.name}`;
 /** The same of the indicator at the side, which is read to a micrometre. */
 const asideIn = (x: number, view: 'metric' | 'inch'): string =>
   fixed(x / IN_UNIT[view].factor, view === 'metric' ? 0 : 2);
@@ -100,6 +105,9 @@ const gridSvg = ({ expected }: Lab, view: 'metric' | 'inch'): string => {
   );
 };
 
+/** A gauge block of 0.05 inch, in mm: near the metric one, so that the scatter of a reading is near it too. */
+const INCH_BLOCK = 1.27;
+
 const parted = (title: string, body: string): string => `<h3>${title}</h3>${body}`;
 const toFill = (list: readonly string[]): string =>
   `<ul class="fill">${list.map((text) => `<li>${escapeText(text)} <span class="line"></span></li>`).join('')}</ul>`;
@@ -125,16 +133,18 @@ export const labSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch', la
     .map((at, i) => `<tr><th scope="row">${i}</th><td>${inColumn(at, view)}</td>${'<td></td>'.repeat(4)}</tr>`)
     .join('');
   const how =
-    `<p>${escapeText(labPair(pair.A.designation, pair.C.designation, motion(pair.Delta, view), withSign(motion(flat, view))))}</p>` +
-    `${parted(LAB_PROTOCOL.title, `<ol>${rows(LAB_PROTOCOL.steps)}</ol>`)}<p class="lab-caution">${escapeText(LAB_CAUTION)}</p>`;
+    `<p>${escapeText(labPair(pair.A.designation, pair.C.designation, sheetMotion(pair.Delta, view), withSign(sheetMotion(flat, view))))}</p>` +
+    `${parted(LAB_PROTOCOL.title, `<ol>${rows(LAB_PROTOCOL.steps)}</ol>`)}`;
+  const caution = `<p class="lab-caution">${escapeText(LAB_CAUTION)}</p>`;
   const readings = parted(
     LAB_TABLE,
     `<table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${EXPECTED}, ${IN_UNIT[view].name}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${table}</tbody></table>`,
   );
-  const plot =
-    parted(LAB_PLOT, gridSvg(lab, view)) + parted(CHECKS.title, `<ul class="ticks">${rows(CHECKS.list)}</ul>`);
-  const signed = parted(RESULTS.title, toFill(RESULTS.list)) + parted(SIGN_OFF.title, toFill(SIGN_OFF.list));
-  const bodies = large ? [how, readings, plot, signed] : [how + readings, plot + signed];
+  const plot = parted(LAB_PLOT, gridSvg(lab, view)) + parted(RESULTS.title, toFill(RESULTS.list));
+  const signed =
+    parted(CHECKS.title, `<ul class="ticks">${rows(CHECKS.list)}</ul>`) + parted(SIGN_OFF.title, toFill(SIGN_OFF.list));
+  // In large print a sheet of German is fuller than one of English; each of these holds both.
+  const bodies = large ? [how, caution + readings, plot, signed] : [how + caution + readings, plot + signed];
   return sheetsOf(labFor(student), bodies, heading, { dated: true, large });
 };
 
@@ -161,11 +171,14 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch', la
         `<tr><th scope="row">${numeral(turns, 2)}</th><td>${asideIn(side, view)}</td><td>${text(quarters.off[i]?.height ?? 0)}</td><td>${text(quarters.off[last - i]?.height ?? 0)}</td></tr>`,
     )
     .join('');
-  const size: NumberFormat = { shown: 'size', digits: view === 'metric' ? 5 : 4 };
+  // Inches have blocks of their own. What an indicator misses of a block is a share of it, so the reading grows with the block.
+  const block = view === 'metric' ? checks.block.is : INCH_BLOCK;
+  const size = (x: number) =>
+    view === 'metric' ? show(x, { shown: 'size', digits: 5 }, view) : `${fixed(x / 25.4, 5)} in`;
   const found = rigChecks({
-    is: show(checks.block.is, size, view),
-    reads: show(checks.block.reads, size, view),
-    drift: show(checks.drift, { shown: 'motion', digits: 2 }, view),
+    is: size(block),
+    reads: size((checks.block.reads * block) / checks.block.is),
+    drift: sheetMotion(checks.drift, view, 2),
     line: show(checks.line, { shown: 'degrees', digits: 2 }, view),
   });
   const flats =

@@ -107,13 +107,27 @@ const rowsByStudent = (typedBy: ReadonlyMap<string, readonly string[]>, students
   return found;
 };
 
+/** A head may have the titles, or the numbers that stand over the printed grid, where no key stands: each is then the key of its column. */
+const keysOf = (cells: readonly string[], lines: SetPaper['lines']): readonly string[] => {
+  if (cells.some((cell) => lines.some(({ key }) => key === cell))) return cells;
+  const left = [...lines];
+  return cells.map((cell) => {
+    const at = left.findIndex(
+      (line) =>
+        looselyWritten(line.item.exercise.title) === looselyWritten(cell) || cell === String(lines.indexOf(line) + 1),
+    );
+    // Of two with one title the first comes first, as in the empty grid.
+    return at < 0 ? cell : (left.splice(at, 1)[0]?.key ?? cell);
+  });
+};
+
 /** `forSlip` is the share of the marks that a known slip still earns. */
 export const markGrid = (text: string, papers: readonly SetPaper[], marks: Marks, forSlip = 0): Result<Marked> => {
   if (!(text.length <= MOST_READ)) return bad('grid-too-long', { characters: text.length, most: MOST_READ });
   const [head, ...rows] = cellsOf(text);
   if (!head) return bad('grid-empty', {});
   const keys = papers[0]?.lines.map(({ key }) => key) ?? [];
-  const columns = head.slice(1).map(plainCell);
+  const columns = keysOf(head.slice(1).map(plainCell), papers[0]?.lines ?? []);
   if (columns.length === 0) return bad('grid-without-names', { text: head.join(' ') });
   const strange = columns.filter((key) => key !== '' && !keys.includes(key));
   if (strange.length > 0) return bad('grid-keys-unknown', { keys: strange });

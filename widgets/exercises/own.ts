@@ -18,6 +18,7 @@ declare module '../engine/kernel/result.ts' {
     'own-size-unread': { readonly name: string; readonly why: Bad };
     'own-sizes-twice': { readonly name: string; readonly size: string };
     'own-items-few': { readonly sound: number; readonly tried: number; readonly why: Bad | undefined };
+    'own-draws-few': { readonly draws: number; readonly least: number };
     'own-file-unread': Readonly<Record<never, never>>;
     'own-question-empty': Readonly<Record<never, never>>;
   }
@@ -61,7 +62,7 @@ export const sizesShown = ({ kind, name }: Pick<Input, 'kind' | 'name'>, kept: s
 
 /** The same as a bank keeps it: parted by commas, with decimal points, choices by their names. */
 export const sizesKept = ({ kind, name }: Pick<Input, 'kind' | 'name'>, typed: string): string =>
-  parted(typed, SEPARATOR === ',' ? ',' : typed.includes(SEPARATOR) ? SEPARATOR : /,(?!\d)/)
+  parted(typed, typed.includes(';') ? (SEPARATOR === ',' ? /[;,]/ : ';') : SEPARATOR === ',' ? ',' : /,(?!\d)/)
     .map((size) => {
       if (kind !== 'choice') return SEPARATOR === ',' ? size : size.replace(/(\d),(?=\d)/g, '$1.');
       const { options } = CHOICES[name as ChoiceName];
@@ -97,6 +98,8 @@ const isAsWritten = (exercise: Exercise | undefined, edit: Edit): boolean =>
   exercise !== undefined && JSON.stringify(editOf(exercise)) === JSON.stringify(edit);
 
 const TRIED = 200;
+/** With fewer draws neighbours in a class get the same numbers. */
+const FEWEST = 4;
 
 /** The exercise with a teacher’s words and sizes, or what is wrong with them. Steps, slips and what is asked stay. */
 export const edited = (exercise: Exercise, edit: Edit): Result<Exercise> => {
@@ -105,7 +108,7 @@ export const edited = (exercise: Exercise, edit: Edit): Result<Exercise> => {
   const names = exercise.pools.map(({ input }) => input.name as string);
   // A wanted result of a drawer is a place too, which no pool fills.
   const places = (text: string) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
-  const known = [...names, ...places(exercise.question)];
+  const known = [...new Set([...names, ...places(exercise.question)])];
   for (const name of [...places(question), ...places(edit.hint)])
     if (!known.includes(name)) return bad('own-place-unknown', { place: `{${name}}`, places: known });
   for (const name of places(exercise.question))
@@ -133,10 +136,10 @@ export const edited = (exercise: Exercise, edit: Edit): Result<Exercise> => {
   const items = Array.from({ length: tried }, (_, i) => itemAt(own, picksAt(own, Math.floor((i * all) / tried))));
   const sound = items.filter((item) => item.ok).length;
   // As the press asks of a chapter: most draws must make an item.
-  if (sound * 4 < tried || sound < 4) {
-    const why = items.find((item) => !item.ok);
+  const why = items.find((item) => !item.ok);
+  if (!why && sound < FEWEST) return bad('own-draws-few', { draws: sound, least: FEWEST });
+  if (sound * 4 < tried || sound < FEWEST)
     return bad('own-items-few', { sound, tried, why: why && !why.ok ? why : undefined });
-  }
   return good(own);
 };
 

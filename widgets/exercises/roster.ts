@@ -1,5 +1,5 @@
 /** The class as pasted: one name or code a line. It stays in the browser; nothing here sends or keeps it. */
-import { namesTwice, unitNotTaken } from '#words/papers.ts';
+import { behindComma, namesTwice, unitNotTaken } from '#words/papers.ts';
 import { bad, good, quoted, type Result } from '../engine/index.ts';
 import type { OwnUnits } from './forms.ts';
 
@@ -83,6 +83,9 @@ export const readRoster = (text: string): Result<Roster> => {
   const notes = twice.length === 0 ? [] : [namesTwice(twice.length, quoted(twice[0] ?? ''))];
   const odd = names.find((name) => name.includes(';'));
   if (odd !== undefined) notes.push(unitNotTaken(quoted(odd), quoted(odd.slice(odd.lastIndexOf(';') + 1).trim())));
+  // A name may hold a comma, so what stands behind one is only asked about.
+  const comma = names.find((name) => SUFFIX.test(name.replace(/,(?=[^,]*$)/, ';')) && !name.includes(';'));
+  if (comma !== undefined) notes.push(behindComma(quoted(comma)));
   return good({ students, units, large, notes });
 };
 

@@ -65,6 +65,11 @@ export const mountProjector = (
     if (reveal) reveal.open = true;
     offerStep();
   };
+  const lastTold = (): Element | null | undefined => {
+    const element = shown[at];
+    if (element?.matches('figure')) return element.querySelector('[data-says]');
+    return (element && all(element, LINES).findLast((li) => li.matches('.told'))) ?? answer();
+  };
   /** Hides what was told last: a line, or the answer. */
   const hide = () => {
     const element = shown[at];
@@ -160,11 +165,17 @@ export const mountProjector = (
           ? -1
           : 0;
     if (event.key === 'ArrowDown') {
+      const element = shown[at];
+      const more = untold().length > 0 || answer()?.open === false || element?.matches('.untold');
       tell();
       read(false);
+      // A remote has no wheel: what is told comes into the window, and with nothing left to tell the window goes on down.
+      if (!more) element?.scrollBy({ top: innerHeight / 2 });
+      else lastTold()?.scrollIntoView({ block: 'nearest' });
     } else if (event.key === 'ArrowUp') {
       hide();
       read(true);
+      if (shown[at]?.matches('figure')) shown[at]?.scrollTo({ top: 0 });
     } else if (event.key === '.' || event.key === 'b') {
       hide();
       read(!shown[at]?.matches('.untold'));

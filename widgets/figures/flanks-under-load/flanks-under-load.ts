@@ -75,7 +75,7 @@ type Side = 'upper' | 'lower';
 const nameOf = (name: Name, side: Side): FlankName => ((name === 'C') === (side === 'upper') ? 'pressed' : 'pulled');
 
 // One thread: section at the left, lenses at the right.
-const WIDTH = 400;
+const WIDTH = 416;
 const HEIGHT = 244;
 const SECTION = 176;
 /** Pitches of the coarser thread that the section is high. */

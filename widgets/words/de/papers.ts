@@ -172,6 +172,8 @@ export const eachOnce: typeof En.eachOnce = (letters) => `Schreibe jedes von ${l
 
 export const namesTwice: typeof En.namesTwice = (count, first) =>
   `${count === 1 ? 'Ein Name steht' : `${count} Namen stehen`} mehr als einmal in der Liste; die späteren sind nummeriert, ${first} und so weiter, damit nicht zwei dasselbe Blatt bekommen.`;
+export const behindComma: typeof En.behindComma = (line) =>
+  `${line} hat ein Komma, also ist alles der Name. Setze ein Semikolon vor mm, Zoll oder groß.`;
 export const unitNotTaken: typeof En.unitNotTaken = (line, unit) =>
   `${line}: ${unit} sagt nichts darüber, wie jemand gefragt wird, also ist alles der Name. Hinter einem Semikolon stehen mm, Zoll oder groß.`;
 export const paperOf: typeof En.paperOf = (student) => `Aufgaben: ${student}`;

@@ -186,6 +186,8 @@ export const eachOnce = (letters: string): string => `Write each of ${letters} o
 /** `count` names stand more than once, the first of which is now called `first`, in quotes. */
 export const namesTwice = (count: number, first: string): string =>
   `${count === 1 ? 'One name stands' : `${count} names stand`} in the list of students more than once; the later ones are numbered, ${first} and so on, so that no two students get one paper.`;
+export const behindComma = (line: string): string =>
+  `${line} has a comma, so all of it is the name. Put a semicolon before mm, inch or large.`;
 export const unitNotTaken = (line: string, unit: string): string =>
   `${line}: ${unit} says nothing of how a student is asked, so all of it is the name. Behind a semicolon stand mm, inch or large.`;
 export const paperOf = (student: string): string => `Exercises: ${student}`;

@@ -69,6 +69,8 @@ export const EXERCISES = {
     `Die Größen für {${name}} enthalten ${quoted(size)} zweimal; nimm eine heraus.`,
   'own-items-few': ({ sound, tried, why }, behind) =>
     `Mit diesen Größen sind nur ${sound} von ${tried} Aufgaben brauchbar; wähle andere.${why ? ` Eine der übrigen: ${behind(why)}` : ''}`,
+  'own-draws-few': ({ draws, least }) =>
+    `Aus diesen Größen ${draws === 1 ? 'wird nur eine Aufgabe' : `werden nur ${draws} Aufgaben`}, und eine Klasse braucht mindestens ${least}: gib mehr Größen an, durch Semikolon getrennt.`,
   'own-file-unread': () => 'Das ist keine Datei mit geänderten Aufgaben; öffne eine, die hier gespeichert wurde.',
   'own-question-empty': () => 'Die Frage ist leer; schreibe sie, mit ihren Stellen in geschweiften Klammern.',
   'plan-lessons-odd': ({ text, most }) => `Gelesen: ${quoted(text)}; es gibt 1 bis ${most} Stunden.`,

@@ -66,6 +66,8 @@ export const EXERCISES = {
   'own-sizes-twice': ({ name, size }) => `The sizes for {${name}} hold ${quoted(size)} twice; take one out.`,
   'own-items-few': ({ sound, tried, why }, behind) =>
     `With these sizes only ${sound} of ${tried} items are sound; choose others.${why ? ` One of the rest: ${behind(why)}` : ''}`,
+  'own-draws-few': ({ draws, least }) =>
+    `These sizes make only ${draws === 1 ? 'one item' : `${draws} items`}, and a class needs at least ${least}: give more sizes, parted by commas.`,
   'own-file-unread': () => 'This is no file of changed exercises; open one that was saved here.',
   'own-question-empty': () => 'The question is empty; write it, with its places in braces.',
   'plan-lessons-odd': ({ text, most }) => `Read ${quoted(text)}; there are from 1 to ${most} lessons.`,
