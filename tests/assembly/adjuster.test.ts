@@ -6,7 +6,7 @@ import { KINDS } from '../../widgets/assembly/adjuster/kinds.ts';
 import { heightOf, type Part, type Role, ringsOf, volumeOf } from '../../widgets/assembly/adjuster/part.ts';
 import { type Mesh, meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf, skinAt } from '../../widgets/assembly/adjuster/surface.ts';
-import { readAdjuster, readPart, tidyAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { readAdjuster, readPart, tidyAdjuster, withName } from '../../widgets/assembly/adjuster/text.ts';
 import { netLead, plain } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
@@ -480,5 +480,28 @@ describe('what is drawn and not stated', () => {
     expect(tip('\ntip = ball 8.334 mm in 8 mm hexagon')).toBe(true);
     expect(tip('\ntip = round, stands 2 mm')).toBeUndefined();
     expect(tip('\ntip = flat')).toBeUndefined();
+  });
+});
+
+describe('the name of an adjuster', () => {
+  const named = (text: string) => {
+    const read = readAdjuster(text);
+    return read.ok ? read.value.name : reasonOf(read);
+  };
+
+  it('is that of the design it is kept as, unless it has one', () => {
+    expect(named(withName(FOOT, 'Left foot'))).toBe('Left foot');
+    expect(named(withName(RISER, 'Left foot'))).toBe('riser');
+    expect(withName('none', 'Left foot')).toBe('none');
+  });
+
+  it('stays one row, however it is typed, and leaves the parts as they are', () => {
+    for (const name of ['a | tip = flat', 'base = <b>', '../../x', 'ä'.repeat(60), `${'x'.repeat(39)} 😀`]) {
+      const text = withName(FOOT, name);
+      const read = readAdjuster(text);
+      expect(read.ok && partsOf(read.value).length, name).toBe(3);
+      expect(named(text), name).not.toBe('');
+      expect(withName(text, 'other')).toBe(text);
+    }
   });
 });

@@ -57,6 +57,19 @@ describe('what the chapter states of its own readings', () => {
   });
 });
 
+describe('a list that is refused for its length', () => {
+  it('stays whole in its field, and the refusal counts the same characters', () => {
+    const drawer = { kind: 'text', name: 'hardware', label: 'drawer', start: 'socket screw M8, 20 mm' } as const;
+    const store = createStore([{ id: 'bin', inputs: [drawer] }], () => undefined, 'metric');
+    const pasted = Array.from({ length: 5000 }, (_, i) => `socket screw M8, ${i + 1} mm`).join('\n');
+    store.type('bin', 'hardware', pasted);
+    const field = store.field('bin', 'hardware');
+    expect(field?.text).toBe(pasted);
+    expect(field?.reason).toContain(`Read 5000 rows, ${pasted.length} characters`);
+    expect(field?.value).toBe(drawer.start);
+  });
+});
+
 describe('a long list that is being read', () => {
   it('keeps the last good one in force until it is read', async () => {
     const store = open();

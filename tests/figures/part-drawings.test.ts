@@ -320,6 +320,24 @@ describe('the title block', () => {
   });
 });
 
+describe('the name in the title block', () => {
+  it('is that of the adjuster and of the part, and stays within its cell', () => {
+    const nut = valueIn(
+      readAdjuster('base = coupling nut M10, 30 mm | turned = screw M10, thread 25 mm, head 8 mm'),
+    ).base;
+    const nameFor = (of: string) =>
+      wordsOn(valueIn(partSheet(nut, '2 of 4', { paper: 'A4 upright', block, view: 'metric', of }))).find((w) =>
+        w.includes('coupling nut'),
+      ) ?? '';
+    expect(nameFor('Left foot')).toMatch(/^Left foot, .*coupling nut/);
+    expect(nameFor('')).not.toContain(', coupling nut,');
+    const long = nameFor('W'.repeat(40));
+    expect(long).toContain('coupling nut');
+    // Letters of ISO 3098 take 0.56 of their height at most here; the cell is 110 mm wide.
+    expect(long.length * 0.56 * LETTERS).toBeLessThanOrEqual(110);
+  });
+});
+
 describe('the choice of a sheet', () => {
   it('does not offer sheets that the adjuster has no part for, and offers all that it has', () => {
     const absentOf = (adjuster: string) =>

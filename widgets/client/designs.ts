@@ -24,6 +24,7 @@ import {
   TAKEN_FROM,
   USE,
 } from '#words/client.ts';
+import { withName } from '../assembly/adjuster/text.ts';
 import { type Design, nameOf, outOfUse, readDesigns, tooLong } from '../assembly/design-file.ts';
 import { asDesign, fillsOf } from '../assembly/design-use.ts';
 import { type Input, writeField } from '../assembly/numbers.ts';
@@ -146,8 +147,16 @@ export const mountDesigns = (place: HTMLElement, store: Store, linked: string, u
     const others = [...shown]
       .filter(([id]) => id !== from.value && changedHere(store, id))
       .map(([, [one]]) => shortName(one));
-    const { names, fault } = keepDesigns([{ name: called, numbers: numbersOf(store, from.value) }]);
-    if (names.length > 0) useDesign(called);
+    const numbers = numbersOf(store, from.value);
+    const parts = numbers.adjuster === undefined ? undefined : withName(numbers.adjuster, called);
+    const { names, fault } = keepDesigns([
+      { name: called, numbers: parts === undefined ? numbers : { ...numbers, adjuster: parts } },
+    ]);
+    if (names.length > 0) {
+      useDesign(called);
+      // Papers and files have the name from the parts, also on this page.
+      if (parts !== undefined && parts !== numbers.adjuster) store.load(from.value, 'adjuster', parts);
+    }
     const [one] = shown.get(from.value) ?? [];
     say(
       fault === ''

@@ -318,9 +318,14 @@ const spreadAsWritten = (input: Input, held: Held): Spread | undefined => {
   return read.ok ? read.value.spread : undefined;
 };
 
-/** Longer than any text the field takes: what is left of a cut text is refused again when a reload or a link brings it back. */
+/**
+ * A refused list stays whole, since its reader gets it back from here. Of a text on one line so much stays as is longer than any the field takes:
+ * it is refused again when a reload or a link brings it back.
+ */
 const mostKept = (input: Input): number =>
-  Math.max(MOST_CARRIED, (input.kind === 'text' ? longestOf(input.name) : LONGEST_TEXT) + 1);
+  input.kind === 'text' && longestOf(input.name) > MOST_CARRIED
+    ? Number.POSITIVE_INFINITY
+    : Math.max(MOST_CARRIED, (input.kind === 'text' ? longestOf(input.name) : LONGEST_TEXT) + 1);
 
 const same = (a: Value, b: Value): boolean =>
   a === b ||

@@ -22,7 +22,7 @@ import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
 import { measuredOf, takeMeasured } from '../../input/designation-measured.ts';
 import { readNumber, readQuantity } from '../../input/quantity.ts';
-import { LONGEST_ADJUSTER } from '../../input/texts.ts';
+import { LONGEST_ADJUSTER, NO_PARTS } from '../../input/texts.ts';
 import { type Adjuster, assemble, type Description, type Lock, type Tip, type Where } from './adjuster.ts';
 import { KINDS, partOf, type Stated, type StatedThread } from './kinds.ts';
 import { DENSITIES, isOpenAbove, type MaterialName, type Part, type Role } from './part.ts';
@@ -67,6 +67,18 @@ export const tidyAdjuster = (text: string): string =>
     .map((row) => row.replace(/^(\w+) ?[=:] ?/, (_, key: string) => `${key.toLowerCase()} = `))
     .join('\n');
 
+/** Characters of a name. */
+const LONGEST_NAME = 40;
+const NAME_ROW = new RegExp(`^adjuster (.{1,${LONGEST_NAME}})$`, 'i');
+
+/** The text under this name, where it has none of its own; as it was where no parts are stated or there is no room. */
+export const withName = (text: string, name: string): string => {
+  const called = [...name.replace(/[|\s]+/g, ' ').trim()].slice(0, LONGEST_NAME).join('').slice(0, LONGEST_NAME).trim();
+  if (text === NO_PARTS || called === '' || rowsOf(text).some((row) => NAME_ROW.test(row))) return text;
+  const named = `adjuster ${called}\n${text}`;
+  return named.length <= LONGEST_ADJUSTER ? named : text;
+};
+
 /** The text with this row of springs in place of the one it has. */
 export const withSprings = (text: string, row: string): string => {
   // Springs that the row of the lock speaks of are those that go.
@@ -100,7 +112,7 @@ const describe = (text: string): Result<Description> => {
   const rows = new Map<Key, string>();
   let name = '';
   for (const row of rowsOf(text)) {
-    const [, called] = /^adjuster (.{1,40})$/i.exec(row) ?? [];
+    const [, called] = NAME_ROW.exec(row) ?? [];
     if (called !== undefined) {
       name = called;
       continue;

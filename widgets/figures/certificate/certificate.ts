@@ -64,6 +64,9 @@ const givens = ({ c, stated: { texts, choices } }: Done, view: UnitView): [strin
   const [low, high] = turnsRead(c.calibration);
   return [
     [WORDS.stated.piece, orNot(texts.piece)],
+    ...(c.adjuster === undefined || c.adjuster.name === ''
+      ? []
+      : [[WORDS.adjuster, escapeText(c.adjuster.name)] as [string, string]]),
     [WORDS.threads, escapeText(WORDS.threadsText(c.threads.A.designation, c.threads.C?.designation))],
     ...travelOf(c, low, high, view),
     [WORDS.stated.dated, orNot(texts.dated)],

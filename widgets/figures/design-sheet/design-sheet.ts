@@ -56,7 +56,7 @@ const draw = (s: Sheet, view: UnitView): string => {
     )
     .join('');
   return (
-    `<div class="sheet" role="group" aria-label="${WORDS.title}"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ A: s.A.designation, C: s.C.designation, called: s.called }))}</p>` +
+    `<div class="sheet" role="group" aria-label="${WORDS.title}"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ name: s.name, A: s.A.designation, C: s.C.designation, called: s.called }))}</p>` +
     `<p class="sheet-verdict">${verdictOf(s)}</p>${s.fromParts ? `<p class="sheet-source">${WORDS.fromParts}</p>` : ''}</header>` +
     `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(reasonOf(picture))}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
     `<div class="sheet-low"><section>${sheetPart('budget', WORDS.budget.title, budgetTable(s, view))}</section>` +

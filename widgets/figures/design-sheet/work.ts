@@ -64,6 +64,8 @@ export interface Sheet extends Judged {
   readonly C: Thread;
   /** The arrangement, or the parts by their kinds where it has no name here. */
   readonly called: string;
+  /** What its reader calls it; empty where it has no name. */
+  readonly name: string;
   /** Whether the parts are stated, which then rule over threads and lengths. */
   readonly fromParts: boolean;
   readonly Delta: number;
@@ -160,6 +162,7 @@ const sheetOf = (
     A,
     C,
     called,
+    name: stated?.name ?? '',
     fromParts: stated !== undefined,
     Delta,
     perStep: step.value.s,

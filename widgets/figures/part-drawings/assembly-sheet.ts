@@ -18,7 +18,7 @@ import { guideOf, reachesOf, springsOf } from '../kit/adjuster-extras.ts';
 import { upright } from './dimensions.ts';
 import { halfWidth, throughOf } from './part-view.ts';
 import { frameOf, type ListRow, PAPERS, roomOn } from './sheet-of-paper.ts';
-import { type Asked, FIRST, type PaperSheet, plainSize, scaleFor } from './sheets.ts';
+import { type Asked, FIRST, nameOn, type PaperSheet, plainSize, scaleFor } from './sheets.ts';
 
 /** In a joint the screw stands before its nut: the nut is drawn at the crests of the screw where that is, and as tapped beyond it. */
 const asEngaged = (
@@ -238,7 +238,7 @@ export const assemblySheet = (a: Adjuster, number: string, asked: Asked): Result
       paper,
       block,
       {
-        name: a.name === '' ? `${WORDS.adjuster}, ${WORDS.assembly}` : `${a.name}, ${WORDS.assembly}`,
+        name: nameOn({ of: a.name || WORDS.adjuster }, WORDS.assembly),
         material: '',
         scale: s,
         units: view === 'inch' ? 'in' : 'mm',

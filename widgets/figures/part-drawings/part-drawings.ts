@@ -51,7 +51,7 @@ const stateOf = ({ texts, choices }: Given, view: UnitView): Result<State> => {
   const block = readTitleBlock(texts.title);
   if (!block.ok) return block;
   const a = read.value;
-  const asked: Asked = { paper: choices.paper, block: block.value, view };
+  const asked: Asked = { paper: choices.paper, block: block.value, view, of: a.name };
   const parts = partsOf(a);
   const others = otherSheets(a);
   const count = parts.length + 1 + others.length;

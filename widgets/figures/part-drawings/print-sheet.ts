@@ -15,7 +15,7 @@ import { type CoilForm, freeLength, good, type Result } from '../../engine/index
 import { numeral, show } from '../../input/format.ts';
 import { level, upright } from './dimensions.ts';
 import { frameOf, PAPERS, roomOn } from './sheet-of-paper.ts';
-import { type Asked, type PaperSheet, partSheet, plainSize, scaleFor } from './sheets.ts';
+import { type Asked, nameOn, type PaperSheet, partSheet, plainSize, scaleFor } from './sheets.ts';
 
 export type OtherSheet = PrintName;
 export interface NamedSheet {
@@ -213,7 +213,8 @@ const TABLE = 74;
 const GAP = 24;
 const ROW = 1.6 * LETTERS;
 
-const drawnSheet = (d: Sheeted, number: string, { paper, view, block }: Asked): Result<PaperSheet> => {
+const drawnSheet = (d: Sheeted, number: string, asked: Asked): Result<PaperSheet> => {
+  const { paper, view, block } = asked;
   const [width, height] = PAPERS[paper];
   const room = roomOn(PAPERS[paper], 0);
   const [left, right] = spanOf(d.face, 0);
@@ -259,7 +260,14 @@ const drawnSheet = (d: Sheeted, number: string, { paper, view, block }: Asked): 
     ...frameOf(
       paper,
       block,
-      { name: d.name, material: d.material, scale: s, units: view === 'inch' ? 'in' : 'mm', paper, sheet: number },
+      {
+        name: nameOn(asked, d.name),
+        material: d.material,
+        scale: s,
+        units: view === 'inch' ? 'in' : 'mm',
+        paper,
+        sheet: number,
+      },
       [],
     ),
   ];

@@ -18,6 +18,8 @@ const MARGIN = 10;
 const ROW = 9;
 const ROWS = 4;
 const BLOCK = 180;
+/** Width of the cell that names what is drawn. */
+export const NAME_CELL = 110;
 
 export interface Room {
   readonly left: number;
@@ -90,8 +92,8 @@ export const frameOf = (paper: keyof typeof PAPERS, block: TitleBlock, t: Titled
     wide([left, MARGIN], [left, y(ROWS + listed.length)], [right, y(ROWS + listed.length)]),
     ...Array.from({ length: ROWS + listed.length - 1 }, (_, i) => line(i + 1)),
     ...cell(words.name, t.name, 0, 3),
-    ...cell(words.number, block.number, 110, 3),
-    bar(110, 3, 4),
+    ...cell(words.number, block.number, NAME_CELL, 3),
+    bar(NAME_CELL, 3, 4),
     ...cell(words.material, t.material, 0, 2),
     ...cell(words.tolerance, block.tolerance, 60, 2),
     ...cell(words.revision, block.revision, 140, 2),

@@ -2,14 +2,14 @@
 import { WORDS } from '#words/figures/part-drawings.ts';
 import { type BlindHole, blindHoleOf } from '../../assembly/adjuster/blind-hole.ts';
 import { heightOf, type Part, reach, type Size, type ThreadEnd } from '../../assembly/adjuster/part.ts';
-import { LETTERS, type Mark, SCALES, type Spot, scaleWords, text } from '../../assembly/files/paper.ts';
+import { LETTER, LETTERS, type Mark, SCALES, type Spot, scaleWords, text } from '../../assembly/files/paper.ts';
 import { at, bad, diameters, fitOfThread, good, nearestDrills, type Result, spokenNumber } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
 import type { UnitView } from '../../input/format.ts';
 import type { TitleBlock } from '../../input/title-block.ts';
 import { leader, level, upright } from './dimensions.ts';
 import { endOf, frontOf, halfWidth, widestHalf } from './part-view.ts';
-import { frameOf, PAPERS, type Room, roomOn } from './sheet-of-paper.ts';
+import { frameOf, NAME_CELL, PAPERS, type Room, roomOn } from './sheet-of-paper.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -35,7 +35,27 @@ export interface Asked {
   readonly paper: keyof typeof PAPERS;
   readonly block: TitleBlock;
   readonly view: UnitView;
+  /** The adjuster, as its reader calls it; none where left out or empty. */
+  readonly of?: string;
 }
+
+/** Letters that the cell of the name has room for. */
+const MOST_NAME = Math.floor(NAME_CELL / LETTER) - 1;
+
+/** A part under the name of its adjuster, of which as much stays as the cell has room for. */
+export const nameOn = ({ of = '' }: Pick<Asked, 'of'>, part: string): string => {
+  const left = MOST_NAME - part.length - 2;
+  const letters = [...of];
+  if (letters.length === 0 || left < 4) return part;
+  return `${
+    letters.length > left
+      ? `${letters
+          .slice(0, left - 1)
+          .join('')
+          .trimEnd()}…`
+      : of
+  }, ${part}`;
+};
 
 /** A number of a drawing: its unit stands in the title block. */
 export const plainSize = (x: number, view: UnitView): string =>
@@ -250,7 +270,7 @@ export const partSheet = (part: Part, number: string, asked: Asked, called?: str
       paper,
       block,
       {
-        name: called ?? WORDS.part(part.role, part.kind),
+        name: nameOn(asked, called ?? WORDS.part(part.role, part.kind)),
         material: WORDS.material(part.material),
         scale: s,
         units: view === 'inch' ? 'in' : 'mm',

@@ -74,6 +74,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   stated: { piece: 'Stück', dated: 'Datum', warmth: 'Temperatur', gauge: 'Messuhr', method: 'Verfahren' },
   notStated: 'nicht angegeben',
+  adjuster: 'Stellelement',
   threads: 'Gewinde',
   threadsText: (A, C) => spokenNumber(C === undefined ? `${A}, eine einfache Schraube` : `${A} mit ${C}`),
   travel: 'Weg seiner Teile',

@@ -12,7 +12,8 @@ export const WORDS: Same<typeof En.WORDS> = {
   caption: (v) =>
     `${spokenNumber(v.A)} mit ${spokenNumber(v.C)}: ${v.perTurn} je Umdrehung, ${oneStep(v.step)} ist ${v.perStep}. ${v.verdict}${v.failed === undefined ? '' : ` Als Erstes durchgefallen: ${v.failed}`}`,
   head: ['Gruppe', 'Größe', 'Wert'],
-  sheetTitle: (v) => `${spokenNumber(v.A)} mit ${spokenNumber(v.C)}, ${chosen('arrangement', v.called)}`,
+  sheetTitle: (v) =>
+    `${v.name === '' ? '' : `${v.name}: `}${spokenNumber(v.A)} mit ${spokenNumber(v.C)}, ${chosen('arrangement', v.called)}`,
   ofParts: (kinds) => kinds.map(partKind).join(', '),
   fromParts: 'Aus den angegebenen Teilen. Felder, die sie ersetzen, zählen nicht und werden nicht gezeigt.',
   verdict: (v) => `${v.passed} von ${v.judged} Prüfungen bestanden; ${v.unjudged} nicht beurteilt.`,

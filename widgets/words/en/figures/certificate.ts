@@ -67,6 +67,7 @@ export const WORDS = {
   /** What the reader states, and what is said where nothing is. */
   stated: { piece: 'piece', dated: 'date', warmth: 'temperature', gauge: 'indicator', method: 'method' },
   notStated: 'not stated',
+  adjuster: 'adjuster',
   threads: 'threads',
   threadsText: (A: string, C: string | undefined) => (C === undefined ? `${A}, a plain screw` : `${A} with ${C}`),
   travel: 'travel of its parts',

@@ -12,8 +12,9 @@ export const WORDS = {
   }) =>
     `${v.A} with ${v.C}: ${v.perTurn} a turn, ${v.perStep} a ${v.step}. ${v.verdict}${v.failed === undefined ? '' : ` The first that failed: ${v.failed}`}`,
   head: ['group', 'quantity', 'value'],
-  sheetTitle: (v: { readonly A: string; readonly C: string; readonly called: string }) =>
-    `${v.A} with ${v.C}, ${v.called}`,
+  /** `name` is the reader's own, empty where there is none. */
+  sheetTitle: (v: { readonly name: string; readonly A: string; readonly C: string; readonly called: string }) =>
+    `${v.name === '' ? '' : `${v.name}: `}${v.A} with ${v.C}, ${v.called}`,
   /** An arrangement that has no name here, by its parts from the base up. */
   ofParts: (kinds: readonly string[]) => kinds.join(', '),
   fromParts: 'From the parts stated. Fields that these replace do not count, and are not shown.',
