@@ -185,6 +185,11 @@ export const jackOf = (numbers: JackNumbers): Result<Jack> => {
 
 /** The run with the push and the same without, at every turn asked for. */
 export interface Runs {
+  /** What they are of. */
+  readonly key: string;
+  readonly jack: Jack;
+  readonly over: number;
+  readonly back: boolean;
   readonly pushed: readonly Stand[];
   readonly quiet: readonly Stand[];
   /** How stiff it is as a whole; none of one that carries nothing. */
@@ -214,9 +219,7 @@ export const pathOf = ({
 /** How far the tip goes from the axis at most, mm. */
 export const reachOf = (run: readonly Stand[]): number => Math.max(...run.map((s) => Math.hypot(s.x, s.y)));
 
-export type RunsFound =
-  | { readonly at: 'work'; readonly key: string }
-  | { readonly at: 'end'; readonly key: string; readonly runs: Runs };
+export type RunsFound = { readonly at: 'work'; readonly key: string } | { readonly at: 'end'; readonly runs: Runs };
 
 /** Places in a turn; a run of more places than AT_ONCE is worked in slices. */
 const PER_TURN = 24;
@@ -233,9 +236,13 @@ export const whenRun = held.when;
 /** The last run without a push, which stays the same while the push is tried at other sizes and heights. */
 let lastQuiet: { readonly key: string; readonly run: readonly Stand[] } | undefined;
 
-function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Result<Runs>, void> {
-  const half = function* (of: Jack, from: number): Generator<number, Result<readonly Stand[]>, void> {
-    const run = jackRun(of, turns);
+function* bothRuns(
+  of: Pick<Runs, 'key' | 'jack' | 'over' | 'back'>,
+  turns: readonly number[],
+): Generator<number, Result<Runs>, void> {
+  const { jack } = of;
+  const half = function* (one: Jack, from: number): Generator<number, Result<readonly Stand[]>, void> {
+    const run = jackRun(one, turns);
     for (;;) {
       const step = run.next();
       if (step.done) return step.value;
@@ -252,19 +259,19 @@ function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Resu
   yield 1;
   const whole = wholeStiffness(jack);
   if (whole && !whole.ok) return whole;
-  return good({ pushed: pushed.value, quiet: quiet.value, whole: whole?.value });
+  return good({ ...of, pushed: pushed.value, quiet: quiet.value, whole: whole?.value });
 }
 
-/** The runs over this many turns clockwise, and back again if asked; where they take long, that they are at work. */
+/** The runs over this many turns clockwise, and back again if asked; where they take long, that they are at work. While a key is held, the last that were worked. */
 export const runsOf = (jack: Jack, over: number, back: boolean): Result<RunsFound> => {
   const key = JSON.stringify([jack, over, back]);
   const most = typeof window === 'undefined' ? MOST_PRINTED : MOST_PLACES;
   const count = Math.min(most, Math.max(8, Math.round(PER_TURN * over)));
   const out = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
   const turns = back ? [...out, ...out.slice(0, -1).reverse()] : out;
-  const result = held.of(key, () => bothRuns(jack, turns), turns.length <= AT_ONCE);
+  const result = held.of(key, () => bothRuns({ key, jack, over, back }, turns), turns.length <= AT_ONCE);
   if (result === undefined) return good({ at: 'work', key });
-  return result.ok ? good({ at: 'end', key, runs: result.value }) : result;
+  return result.ok ? good({ at: 'end', runs: result.value }) : result;
 };
 
 /** Assemblies drawn from the errors of a jack, and which part to improve. */

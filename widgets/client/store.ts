@@ -71,6 +71,9 @@ export interface Store {
 
 /** What words and numbers may take of the frame of their picture, ms. */
 const SHORT = 8;
+/** Those that take longer rest while change comes upon change sooner than this, as of a key that is held, and are never behind for more than the longest, ms. */
+const REST = 200;
+const LONGEST = 600;
 
 type Listener = (sets: ReadonlySet<string>, view: boolean) => void;
 
@@ -93,6 +96,10 @@ export const createStore = (
   let asked = false;
   /** What the followers took the last time, ms. */
   let lasted = 0;
+  /** What they have not been told yet, since when, and when the last change before was drawn. */
+  let untold: { readonly sets: Set<string>; view: boolean; readonly since: number } | undefined;
+  let drawnBefore = Number.NEGATIVE_INFINITY;
+  let resting = 0;
   /** A long text is taken once it has been read; what its field is given meanwhile takes its place. */
   const readings = new Map<string, () => void>();
   const stopReading = (set: string, name: string) => {
@@ -105,6 +112,14 @@ export const createStore = (
     return { input, text: shownIn(input, writeValue(input, value, view)), value, reason: undefined };
   };
 
+  const tellFollowers = () => {
+    if (!untold) return;
+    const { sets, view: viewChanged } = untold;
+    untold = undefined;
+    const since = performance.now();
+    for (const follower of followers) follower(sets, viewChanged);
+    lasted = performance.now() - since;
+  };
   const announce = () => {
     if (!told) {
       told = true;
@@ -122,14 +137,20 @@ export const createStore = (
       dirty.clear();
       viewDirty = false;
       for (const listener of listeners) listener(sets, viewChanged);
-      const rest = () => {
-        const since = performance.now();
-        for (const follower of followers) follower(sets, viewChanged);
-        lasted = performance.now() - since;
-      };
+      const now = performance.now();
+      untold ??= { sets: new Set(), view: false, since: now };
+      for (const set of sets) untold.sets.add(set);
+      untold.view ||= viewChanged;
+      const inOneGo = now - drawnBefore < REST;
+      drawnBefore = now;
+      window.clearTimeout(resting);
       // A frame more costs more than words that take no time; longer ones wait for a timer, which comes after the frame that is being made.
-      if (lasted < SHORT) rest();
-      else window.setTimeout(rest);
+      if (lasted < SHORT) tellFollowers();
+      else
+        resting = window.setTimeout(
+          tellFollowers,
+          inOneGo ? Math.max(0, Math.min(REST, untold.since + LONGEST - now)) : 0,
+        );
     });
   };
 

@@ -85,7 +85,8 @@ export const stateOf = (numbers: Given): Result<State> => {
     back,
     push: Q_y,
     pushedAt: Math.min(1, y_b / H_t),
-    path: found.value.at === 'end' ? pathDrawn(found.value.runs, n, { over, back }, adjuster) : undefined,
+    path:
+      found.value.at === 'end' ? pathDrawn(found.value.runs, Math.min(n, found.value.runs.over), adjuster) : undefined,
   });
 };
 
@@ -105,12 +106,8 @@ const drawnOf = ({ threads, values: v, choices }: Given): Result<Adjuster> => {
 const alongOf = (adjuster: Adjuster, over: number): number =>
   factorFor(Math.max(Math.abs(adjuster.Delta * over), 1e-7), HIGH * standing(adjuster, 0).height);
 
-const pathDrawn = (
-  runs: Runs,
-  n: number,
-  { over, back }: { readonly over: number; readonly back: boolean },
-  adjuster: Adjuster,
-): Path => {
+const pathDrawn = (runs: Runs, n: number, adjuster: Adjuster): Path => {
+  const { over, back } = runs;
   const places = (run: readonly Stand[]): Place[] => {
     const off = heightsOff(run);
     return run.map(({ x, y }, i) => ({ x, y, off: at(off, i) }));

@@ -62,15 +62,15 @@ const stateOf = (numbers: Given): Result<State> => {
   const found = runsOf(jack.value, over, numbers.choices.turning === 'there and back');
   if (!found.ok) return found;
   if (found.value.at === 'work') return good({ at: 'work', key: found.value.key, over });
-  const { runs, key } = found.value;
+  const { runs } = found.value;
   return good({
     at: 'end',
-    key,
-    jack: jack.value,
+    key: runs.key,
+    jack: runs.jack,
     runs,
     d: { A: dOf(numbers.threads.A), C: dOf(numbers.threads.C) },
     nested: numbers.choices.arrangement === 'nested',
-    over,
+    over: runs.over,
     ...pathOf(runs),
     gauge: gaugeOff(runs.pushed, numbers.values.a_o),
     whole: runs.whole,
