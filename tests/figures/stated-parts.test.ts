@@ -108,6 +108,17 @@ describe('the sheet of stated parts', () => {
     expect(force && 'value' in force && force.value.amount).toBeCloseTo(12 + 0.6 * a.Delta * a.anticlockwise.n, 6);
   });
 
+  it('names what the base stands on as not judged where a screw comes out below it, and nowhere else', () => {
+    const on = (base: string) => {
+      const text = `base = nut 3/8-16 UNC, 8 mm${base} | turned = adapter 3/8-16 UNC external 14 mm, M10x1.5 internal 15 mm blind, body 18 mm | carried = socket screw M10, thread 20 mm | keep = 0.8 diameters`;
+      return valueIn(sheet(text)).unjudged.find(({ name }) => name === 'what the base stands on');
+    };
+    // Home, the screw of 14 mm goes through the nut of 8 mm and 6 mm further.
+    expect(on('')?.why('metric')).toMatch(/reaches 6\.000\smm below it/);
+    expect(on(', on the ground')).toBeUndefined();
+    expect(valueIn(sheet('none')).unjudged.some(({ name }) => name === 'what the base stands on')).toBe(false);
+  });
+
   it('counts the clearance of a key that is stated, and says that it is not judged where none is', () => {
     const key = valueIn(sheet(`${OFF_MIDDLE} | lock = key at 12 mm, clearance 0.1 mm`));
     const term = key.budget.fixed.find(({ name }) => /clearance of the key/.test(name));

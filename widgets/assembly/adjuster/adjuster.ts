@@ -336,6 +336,16 @@ export const standing = (adjuster: Adjuster, wanted: number, lock: LockState = H
   };
 };
 
+/** How far a part reaches below the bottom of the base, at most over the stroke, mm; 0 where none does. There a flat ground would be met first. */
+export const hangsBelow = (adjuster: Adjuster): number =>
+  Math.max(
+    0,
+    ...[adjuster.anticlockwise.n, adjuster.clockwise.n].map((n) => {
+      const { turned, carried } = standing(adjuster, n).at;
+      return -Math.min(turned, carried);
+    }),
+  );
+
 /**
  * Force of the springs after n turns, N, all together and pulling their two parts together: what was set at assembly, and the rate times how far their ends
  * have gone apart since. Undefined where force or rate is not stated.

@@ -86,7 +86,8 @@ export const mountFigure = (
     if (details?.open) fillTable();
     void numbersAnew();
   };
-  let readBefore = '';
+  // Undefined at first: a page that begins with nothing to read must still put away what it was written with.
+  let readBefore: string | undefined;
   const readOff = () => {
     if (!readings || !drawn) return;
     const now = drawn.steadyReadings ? drawn.renderKey : readingsOf(drawn, set);

@@ -7,7 +7,7 @@ import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { flankText, threadVerdictText } from '#words/force.ts';
-import { type Adjuster, type Lock, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, hangsBelow, type Lock, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { lockStiffnessOf } from '../../assembly/adjuster/lock-stiffness.ts';
 import { partsListOf } from '../../assembly/adjuster/parts-list.ts';
 import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
@@ -237,6 +237,8 @@ const heightLines = (stated: Adjuster | undefined, most: number, { check, leave 
   check(middle <= most, (view) =>
     LINES.height.check({ found: show(middle, SIZE, view), wanted: show(most, SIZE, view) }),
   );
+  const below = hangsBelow(stated);
+  if (below > 0) leave(LINES.height.ground, (view) => LINES.height.hangs(show(below, SIZE, view)), AT.drawer);
   return [
     line(LINES.height.closed, Math.min(...ends), HEIGHT),
     line(LINES.height.middle, middle, HEIGHT),

@@ -199,7 +199,7 @@ export const designsRead: typeof En.designsRead = (count) =>
   `${count} ${count === 1 ? 'Entwurf wurde' : 'Entwürfe wurden'} gelesen.`;
 
 export const fromDesign: typeof En.fromDesign = (name, { filled, all, own, typed }) =>
-  `Aus deinem Entwurf „${name}“: ${filled === 0 ? 'keine' : filled} dieser ${all} Zahlen.${own === 0 ? '' : ` Die Zahlen des Kapitels: ${own}.`}${typed === 0 ? '' : ` Hier geändert: ${typed}.`}`;
+  `Aus deinem Entwurf „${name}“${all === 0 ? '' : all === 1 ? (filled === 0 ? ': hier nichts' : ': die eine Zahl hier') : `: ${filled === 0 ? 'keine' : filled} dieser ${all} Zahlen`}.${own === 0 ? '' : ` Die Zahlen des Kapitels: ${own}.`}${typed === 0 ? '' : ` Hier geändert: ${typed}.`}`;
 export const restsOnChapter: typeof En.restsOnChapter = (names) =>
   `Das ist noch kein Urteil über deinen Entwurf. Es beruht auf Zahlen des Kapitels: ${names.join('; ')}. Gib deine ein.`;
 export const ownOnPaper: typeof En.ownOnPaper = (names, all) =>

@@ -236,7 +236,7 @@ export const fromDesign = (
     typed,
   }: { readonly filled: number; readonly all: number; readonly own: number; readonly typed: number },
 ): string =>
-  `From your design “${name}”: ${filled === 0 ? 'none' : filled} of these ${all} numbers.${own === 0 ? '' : ` The chapter’s own: ${own}.`}${typed === 0 ? '' : ` Changed here: ${typed}.`}`;
+  `From your design “${name}”${all === 0 ? '' : all === 1 ? (filled === 0 ? ': nothing here' : ': the one number here') : `: ${filled === 0 ? 'none' : filled} of these ${all} numbers`}.${own === 0 ? '' : ` The chapter’s own: ${own}.`}${typed === 0 ? '' : ` Changed here: ${typed}.`}`;
 /** In place of a tick, names of fields. */
 export const restsOnChapter = (names: readonly string[]): string =>
   `This is no verdict on your design yet. It rests on numbers of the chapter: ${names.join('; ')}. Type yours.`;

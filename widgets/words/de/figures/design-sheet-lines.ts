@@ -35,6 +35,9 @@ export const LINES: Same<typeof En.LINES> = {
     closed: 'Bauhöhe, ganz eingefahren',
     middle: 'Bauhöhe in der Mitte des Hubs',
     open: 'Bauhöhe, ganz ausgefahren',
+    ground: 'worauf das Grundteil steht',
+    hangs: (by) =>
+      `im Hub tritt das Stellteil unten aus dem Grundteil und reicht ${by} darunter. Stelle das Grundteil über ein Loch oder schreibe „auf dem Boden“ in seine Zeile: Dann ist der Boden ein Anschlag`,
     check: (v) => `In der Mitte seines Hubs ist es ${v.found} hoch; gewünscht war ${v.wanted} oder weniger.`,
   },
   fit: {

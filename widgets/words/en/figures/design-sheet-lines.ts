@@ -40,6 +40,9 @@ export const LINES = {
     closed: 'closed height',
     middle: 'height in the middle of the stroke',
     open: 'open height',
+    ground: 'what the base stands on',
+    hangs: (by: string) =>
+      `in its stroke the turned part comes out of the base and reaches ${by} below it. Stand the base over a hole, or write “on the ground” in its row: then the ground is a stop`,
     check: (v: Asked) => `In the middle of its stroke it is ${v.found} high; ${v.wanted} or less was wanted.`,
   },
 
