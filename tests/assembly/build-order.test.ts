@@ -208,7 +208,7 @@ describe('what the lock allows on reversal', () => {
     expect(bare?.windsUnknown).toBe(true);
     expect(bare?.lock).toBeCloseTo((1.5 * 0.1) / (2 * Math.PI * 12), 9);
     expect(stepSaid(bare as never, adjuster(RISER), 'metric').count).toContain(
-      'wind-up of the lock besides, which is not known',
+      'as much more as the lock winds up. That is not known',
     );
     // Without springs nothing winds it up; with a stiffness it is in the limit.
     expect(reverse('lock = key at 12 mm, clearance 0.1 mm', 'springs = none')?.windsUnknown).toBe(false);
