@@ -73,7 +73,10 @@ describe('a prediction', () => {
     expect(await all()).toEqual([true, true, false]);
     await answer.click();
     expect(await all()).toEqual([false, false, true]);
-    await predict(page.locator('.predict').first(), '14.6');
+    // The bar of one flat, in per cent of that of one turn.
+    const bar = page.locator('.predict').first();
+    await bar.locator('input').first().fill('16.7');
+    await bar.getByRole('button', { name: /prediction/ }).click();
     await answer.click();
     expect(await all()).toEqual([true, true, false]);
     await page.reload();

@@ -3,6 +3,8 @@
  * into sight, and at once before the page is printed or left.
  */
 
+import type { Store } from './store.ts';
+
 /** How long numbers rest before what is out of sight follows, ms. */
 const REST = 150;
 
@@ -25,8 +27,13 @@ export const whenTheyRest = (work: () => void): void => {
 };
 
 /** What waits follows before the page is printed, and as its reader turns to another window. */
-export const mountFollowing = (until: AbortSignal): void => {
-  for (const moment of ['blur', 'beforeprint']) window.addEventListener(moment, follow, { signal: until });
+export const mountFollowing = (store: Pick<Store, 'catchUp'>, until: AbortSignal): void => {
+  const now = () => {
+    // What the store still owes comes first: more may come to wait by it.
+    store.catchUp();
+    follow();
+  };
+  for (const moment of ['blur', 'beforeprint']) window.addEventListener(moment, now, { signal: until });
   until.addEventListener('abort', () => {
     window.clearTimeout(timer);
     waiting.clear();

@@ -89,7 +89,7 @@ const wake = (until: AbortSignal) => {
       for (const place of tests) (part as typeof Ideas).mountIdeas(place);
       for (const place of classes) (part as typeof Ideas).mountIdeasClass(place);
     });
-  mountFollowing(until);
+  mountFollowing(store, until);
   mountQuantities(root, model.live, store);
   mountPointing(root);
   mountScrollers(root, store);

@@ -67,6 +67,8 @@ export interface Store {
   readonly onChange: (listener: Listener) => void;
   /** Told of the same after those, once their frame has been drawn where that takes long: for words and numbers that may follow the picture. */
   readonly onDrawn: (listener: Listener) => void;
+  /** Tells them now what they wait for. */
+  readonly catchUp: () => void;
 }
 
 /** What words and numbers may take of the frame of their picture, ms. */
@@ -243,6 +245,7 @@ export const createStore = (
 
   return {
     sets: byId,
+    catchUp: tellFollowers,
     field: (set, name) => fields.get(key(set, name)),
     numbers: (id) => numbersOf(byId, fields, key, id),
     scope: (id) => scopeOf(numbersOf(byId, fields, key, id)),
