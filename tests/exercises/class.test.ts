@@ -348,6 +348,14 @@ describe('the lab', () => {
     // As a class types it: without units, a name written a little otherwise, and one that is on no roster.
     const byHand = readingsByStudent('zoe; 0; 0; up\nZoë; 1; 14.6; up\nTom; 1; 14.6; up', roster);
     expect(byHand).toEqual({ students: [{ student: 'Zoë', text: '0; 0; up\n1; 14.6; up' }], unknown: ['Tom'] });
+    // Divided by blanks alone, also where one name begins another.
+    expect(readingsByStudent('Zoë 0 0 up\nZoë 1 14.6 µm up\nZoë B 1 14.6 up', ['Zoë', 'Zoë B'])).toEqual({
+      students: [
+        { student: 'Zoë', text: '0; 0; up\n1; 14.6 µm; up' },
+        { student: 'Zoë B', text: '1; 14.6; up' },
+      ],
+      unknown: [],
+    });
     expect(readingsByStudent('0; 0; up\n1; 14.6; up', roster)).toBeUndefined();
     expect(readingsByStudent('', roster)).toBeUndefined();
   });

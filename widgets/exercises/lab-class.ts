@@ -17,9 +17,20 @@ export interface TypedClass {
 
 const NAMED_ROW = 4;
 
+/** A row that nothing but blanks divides, as it is typed in haste: the longest name that it begins with, and what follows. */
+const byBlanks = (row: readonly string[], roster: readonly string[]): readonly string[] => {
+  const [only = ''] = row;
+  if (row.length > 1) return row;
+  const name = roster
+    .filter((student) => only.startsWith(`${student} `))
+    .sort((a, b) => b.length - a.length)
+    .at(0);
+  return name === undefined ? row : [name, ...only.slice(name.length).trim().split(/\s+/)];
+};
+
 /** What each student read, or undefined where no row begins with a name of the roster: then it is one student’s table. */
 export const readingsByStudent = (text: string, roster: readonly string[]): TypedClass | undefined => {
-  const rows = cellsOf(text);
+  const rows = cellsOf(text).map((row) => byBlanks(row, roster));
   const known = new Map(roster.map((student) => [looselyWritten(student), student]));
   const nameOf = ([name = '']: readonly string[]) =>
     roster.includes(name) ? name : known.get(looselyWritten(name.replace(/^'(?=[=+\-@])/, '')));
