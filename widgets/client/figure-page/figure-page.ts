@@ -12,6 +12,7 @@ import type * as Backwards from '../backwards/backwards.ts';
 import { designInUse, keepDesigns } from '../design-store.ts';
 import { make, setText } from '../dom.ts';
 import type { Folds } from '../folds.ts';
+import { whenTheyRest } from '../in-sight.ts';
 import { loadModule } from '../load-figures.ts';
 import type { Store } from '../store.ts';
 import { ownLine } from './own-line.ts';
@@ -77,8 +78,11 @@ export const mountFigure = (
   /** Only a sheet is taken away from its fields. */
   const own = stage.querySelector('.sheet') ? make('p', { class: 'own-numbers' }) : undefined;
   if (own) stage.after(own);
+  const tellOwn = () => setText(own, ownLine(figure, set, store));
   const words = () => {
-    if (own) setText(own, ownLine(figure, set, store));
+    // Seen on paper alone: it follows at rest, and before the page is printed.
+    if (own?.textContent) whenTheyRest(tellOwn);
+    else if (own) tellOwn();
     if (!drawn) return;
     setText(says, drawn.caption());
     // What is folded away follows when the numbers rest.

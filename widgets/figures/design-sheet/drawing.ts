@@ -190,14 +190,18 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   // The next scale is half as large or less: the margins give way a little first.
   const most = Math.min(1.1 * fitted.scale, (HEIGHT - MARGIN) / (extents.top - extents.bottom));
   // At the largest scale of the standard: a wider picture is printed as wide as any, so its columns count in the scale.
-  const found = [...SCALES, ...SMALLER].flatMap((onPaper) =>
-    Array.from({ length: dimensions.length + 1 }, (_, i) => i * COLUMN).flatMap((wide) => {
-      const scale = (onPaper * (WIDTH + wide)) / ON_PAPER;
-      if (!(scale <= most)) return [];
-      const layout = laidOut(scale);
-      return layout.wider <= wide ? [{ ...layout, wider: wide, onPaper }] : [];
-    }),
-  )[0];
+  const largest = () => {
+    for (const onPaper of [...SCALES, ...SMALLER])
+      for (let wide = 0; wide <= dimensions.length * COLUMN; wide += COLUMN) {
+        const scale = (onPaper * (WIDTH + wide)) / ON_PAPER;
+        // Wider, it would be larger still.
+        if (!(scale <= most)) break;
+        const layout = laidOut(scale);
+        if (layout.wider <= wide) return { ...layout, wider: wide, onPaper };
+      }
+    return undefined;
+  };
+  const found = largest();
   if (!found) return bad('lengths-of-no-one-scale', {});
   const { frame, high, y, placed, columns, wider, onPaper } = found;
   const { scale } = frame;
