@@ -1,7 +1,7 @@
 /** Lab readings of a whole class in one table: name, flat, reading, its unit where it has one, and way; as the rigs are written, and as a class types them. */
 
 import { looselyWritten } from './loosely.ts';
-import { cellsOf } from './mark.ts';
+import { cellsOf, plainName } from './mark.ts';
 
 export interface TypedBy {
   readonly student: string;
@@ -33,7 +33,7 @@ export const readingsByStudent = (text: string, roster: readonly string[]): Type
   const rows = cellsOf(text).map((row) => byBlanks(row, roster));
   const known = new Map(roster.map((student) => [looselyWritten(student), student]));
   const nameOf = ([name = '']: readonly string[]) =>
-    roster.includes(name) ? name : known.get(looselyWritten(name.replace(/^'(?=[=+\-@])/, '')));
+    roster.includes(name) ? name : known.get(looselyWritten(plainName(name)));
   if (!rows.some((row) => nameOf(row) !== undefined)) return undefined;
   const typed = new Map<string, string[]>();
   const unknown = new Set<string>();

@@ -92,7 +92,7 @@ export interface Marked {
 /** What a spreadsheet keeps a cell from being a formula by is no part of an answer. */
 const plainCell = (text: string): string => text.replace(/^'/, '');
 /** Of a name too, which may begin with an apostrophe of its own. */
-const plainName = (text: string): string => text.replace(/^'(?=[\s\0]*[=+\-@])/, '');
+export const plainName = (text: string): string => text.replace(/^'(?=[\s\0]*[=+\-@])/, '');
 
 /** The rows of a grid by student: those of the very name first, then those that only one student and one row are written like. */
 const rowsByStudent = (typedBy: ReadonlyMap<string, readonly string[]>, students: readonly string[]) => {

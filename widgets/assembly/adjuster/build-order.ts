@@ -85,7 +85,8 @@ export type BuildStep =
       readonly do: 'reverse';
       readonly go: number;
       readonly lock: number;
-      readonly play: number | undefined /** Whether the lock winds up besides, by what is not known. */;
+      readonly play: number | undefined;
+      /** Whether the lock winds up as well, by what is not known. */
       readonly windsUnknown: boolean;
     };
 
