@@ -162,13 +162,14 @@ const springsSeen = (
   if (!a.springs || !ends) return [];
   const { count } = a.springs;
   const radius = springRadius(a);
+  const one = springLines(a, ends);
   return springTurns(count).map((angle) => {
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
     const place = (out: number, round: number, z: number): Point =>
       onPicture(aim, [out * cos - round * sin, out * sin + round * cos, z]);
     const arm = (edge: number, z: number): Point[] => [place(Math.min(edge, radius), 0, z), place(radius, 0, z)];
     const lines = [
-      ...springLines(a, at).map((line) => line.map(([out, round, z]) => place(out, round, z))),
+      ...one.map((line) => line.map(([out, round, z]) => place(out, round, z))),
       arm(ends.edges.foot, ends.foot),
       arm(ends.edges.head, ends.head),
     ];
@@ -177,9 +178,7 @@ const springsSeen = (
 };
 
 /** Lines of one spring: out from the axis, round it, and up. */
-const springLines = (a: Adjuster, at: Readonly<Record<Role, number>>): readonly (readonly Vector[])[] => {
-  const ends = springEnds(a, { at });
-  if (!ends) return [];
+const springLines = (a: Adjuster, ends: NonNullable<ReturnType<typeof springEnds>>): readonly (readonly Vector[])[] => {
   const radius = springRadius(a);
   const now = standing(a, 0);
   const flat = springAt(a, now);
